@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+import java.util.List;
+
+/** A case: what is held and what pushes, and between which stations the answer is read. */
+public sealed interface Case {
+    /** Name as the designer wrote it. */
+    String name();
+
+    /** What is held. */
+    List<Support> hold();
+
+    /**
+     * Directions held at one hardpoint, in the car's axes.
+     *
+     * @param hardpoint name
+     * @param directions six flags: x, y, z, about x, about y, about z
+     */
+    record Support(String hardpoint, boolean[] directions) {}
+
+    /**
+     * A pure couple about x shared by hardpoints: forces in the y-z plane proportional to distance from their centre.
+     * Positive torsion is right-handed about +x.
+     *
+     * @param name name
+     * @param hold what is held
+     * @param loaded hardpoints that share the couple
+     * @param couple N·m
+     * @param frontStation x at which the loaded end's twist is read, m
+     * @param rearStation x at which the held end's twist is read, m
+     */
+    record Torsion(
+            String name, List<Support> hold, List<String> loaded, double couple, double frontStation, double rearStation)
+            implements Case {}
+
+    /**
+     * Forces shared equally by hardpoints; stiffness is the force over the mean vertical movement of the skin section
+     * at a station.
+     *
+     * @param name name
+     * @param hold what is held
+     * @param loaded hardpoints that share the force
+     * @param force total force in the car's axes, N, 3 numbers
+     * @param station x at which the movement is read, m
+     */
+    record Bending(String name, List<Support> hold, List<String> loaded, double[] force, double station)
+            implements Case {}
+}

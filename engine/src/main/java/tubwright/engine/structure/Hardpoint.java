@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+/**
+ * Where a load enters: pick-up, engine mount, harness, hoop foot. The insert spreads the load over the nodes inside its
+ * footprint; between the point and the surface sits the insert's own stiffness.
+ *
+ * @param name unique; left and right twins are two hardpoints, e.g. "front lower rear leg R" and "... L"
+ * @param part strip or wall it sits on
+ * @param position where the load acts, m, 3 numbers (on the surface, or stood off it by a bracket)
+ * @param footprintRadius radius of the insert and its potting, m
+ * @param translationStiffness stiffness of insert and potting against translation, N/m, isotropic
+ * @param rotationStiffness the same against rotation, N·m/rad
+ * @param mass of insert and potting beyond the laminate it replaces, kg
+ */
+public record Hardpoint(
+        String name,
+        String part,
+        double[] position,
+        double footprintRadius,
+        double translationStiffness,
+        double rotationStiffness,
+        double mass) {}

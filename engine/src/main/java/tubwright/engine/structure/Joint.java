@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+/**
+ * What holds two pieces together along a {@link tubwright.engine.mesh.MeshLine}: an elastic tie per length.
+ *
+ * @param line name of the mesh line
+ * @param alongStiffness shear stiffness along the line, N/m per m of line
+ * @param acrossStiffness in-surface stiffness square to the line, N/m per m
+ * @param normalStiffness stiffness normal to the surface joined onto, N/m per m
+ * @param rotationStiffness rotational stiffness about the line, N·m/rad per m
+ * @param massPerLength adhesive, tape and fasteners, kg/m
+ * @param fastenerPitch pitch of fasteners, m; 0 where there are none
+ * @param fastenerRows number of rows; 0 where there are none
+ * @param description in words for the report: "bonded lap, 25 mm × 0.2 mm"
+ */
+public record Joint(
+        String line,
+        double alongStiffness,
+        double acrossStiffness,
+        double normalStiffness,
+        double rotationStiffness,
+        double massPerLength,
+        double fastenerPitch,
+        int fastenerRows,
+        String description) {}

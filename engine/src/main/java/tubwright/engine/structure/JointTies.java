@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshLine;
+import tubwright.engine.mesh.Region;
+
+/**
+ * Turns joints into elastic ties: two Gauss points on each element edge along the joint, each held to the closest spot
+ * of the surface joined onto, with the joint's stiffness per length times the point's share of the edge.
+ */
+final class JointTies {
+    /** Gauss abscissa ±1/√3 mapped to 0..1. */
+    private static final double[] POINTS = {0.5 - 0.5 / Math.sqrt(3), 0.5 + 0.5 / Math.sqrt(3)};
+
+    /** Farther than this share of its edge from the surface, a point is taken to run over an opening and stays free. */
+    private static final double REACH = 0.6;
+
+    private final Mesh mesh;
+    private final Map<String, SurfaceLocator> locators = new HashMap<>();
+
+    JointTies(Mesh mesh) {
+        this.mesh = mesh;
+    }
+
+    /**
+     * The ties of one joint.
+     *
+     * @param ties the springs
+     * @param length of line that found something to hold on to, m
+     * @param centre first moment of that length, m²: for the mass roll-up
+     */
+    record Tied(List<ElasticTie> ties, double length, double[] centre) {}
+
+    Tied tie(int owner, Joint joint, MeshLine line) {
+        SurfaceLocator onto = locator(line);
+        List<ElasticTie> ties = new ArrayList<>();
+        double tiedLength = 0;
+        double[] moment = new double[3];
+        for (int[] chain : line.chains()) {
+            for (int i = 0; i + 1 < chain.length; i++) {
+                double[] a = node(chain[i]);
+                double[] edge = Vectors.minus(node(chain[i + 1]), a);
+                double length = Vectors.length(edge);
+                for (double t : POINTS) {
+                    double[] p = Vectors.plus(a, t, edge);
+                    Optional<SurfaceLocator.Spot> spot = onto.closest(p, REACH * length);
+                    if (spot.isEmpty()) {
+                        continue;
+                    }
+                    Interpolation from = Interpolation.ofEdge(mesh, chain[i], chain[i + 1], t, p);
+                    Interpolation to = Interpolation.of(mesh, spot.get(), p);
+                    double[] along = Vectors.unit(edge);
+                    double[] normal = normalSquareTo(along, spot.get().element());
+                    ties.add(spring(owner, joint, from, to, along, normal, 0.5 * length));
+                    tiedLength += 0.5 * length;
+                    moment = Vectors.plus(moment, 0.5 * length, p);
+                }
+            }
+        }
+        return new Tied(ties, tiedLength, moment);
+    }
+
+    private static ElasticTie spring(
+            int owner,
+            Joint joint,
+            Interpolation from,
+            Interpolation to,
+            double[] along,
+            double[] normal,
+            double length) {
+        int[] nodes = Arrays.copyOf(from.nodes(), from.nodes().length + to.nodes().length);
+        System.arraycopy(to.nodes(), 0, nodes, from.nodes().length, to.nodes().length);
+        double[][] rows = new double[4][6 * nodes.length];
+        double[][] directions = {along, Vectors.cross(normal, along), normal};
+        for (int r = 0; r < 3; r++) {
+            from.addTranslation(rows[r], 0, 1, directions[r]);
+            to.addTranslation(rows[r], from.nodes().length, -1, directions[r]);
+        }
+        from.addRotation(rows[3], 0, 1, along);
+        to.addRotation(rows[3], from.nodes().length, -1, along);
+        double[] stiffness = {
+            joint.alongStiffness() * length,
+            joint.acrossStiffness() * length,
+            joint.normalStiffness() * length,
+            joint.rotationStiffness() * length
+        };
+        return new ElasticTie(owner, nodes, rows, stiffness);
+    }
+
+    private SurfaceLocator locator(MeshLine line) {
+        boolean seam = line.kind() == MeshLine.Kind.SEAM;
+        String key = line.kind() + "|" + line.from() + "|" + line.onto();
+        return locators.computeIfAbsent(
+                key,
+                k -> new SurfaceLocator(mesh, e -> {
+                    Region region = mesh.region(e);
+                    if (!line.onto().isEmpty()) {
+                        return region.piece().equals(line.onto())
+                                && (!seam || region.surface() == Region.Surface.SKIN);
+                    }
+                    return region.surface() == Region.Surface.SKIN && !region.piece().equals(line.from());
+                }));
+    }
+
+    private double[] node(int n) {
+        return Arrays.copyOfRange(mesh.nodes(), 3 * n, 3 * n + 3);
+    }
+
+    /** The element's mean normal, made square to the joint line. */
+    private double[] normalSquareTo(double[] along, int e) {
+        double[] n = Surfaces.normal(mesh, e);
+        double[] square = Vectors.plus(n, -Vectors.dot(n, along), along);
+        return Vectors.unit(square);
+    }
+}

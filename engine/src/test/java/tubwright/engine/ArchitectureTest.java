@@ -41,22 +41,23 @@ class ArchitectureTest {
 
     @TestFactory
     Stream<DynamicTest> eachPackageKnowsOnlyThoseBeforeItInTheOrder() {
-        return ORDER.stream().map(name -> DynamicTest.dynamicTest(name, () -> {
-            String[] later = ORDER.stream()
-                    .skip(ORDER.indexOf(name) + 1L)
-                    .map(ArchitectureTest::subtree)
-                    .toArray(String[]::new);
-            if (later.length > 0) {
-                noClasses()
-                        .that()
-                        .resideInAPackage(subtree(name))
-                        .should()
-                        .dependOnClassesThat()
-                        .resideInAnyPackage(later)
-                        .allowEmptyShould(true)
-                        .check(OURS);
-            }
-        }));
+        return ORDER.stream()
+                .map(name -> DynamicTest.dynamicTest(name, () -> {
+                    String[] later = ORDER.stream()
+                            .skip(ORDER.indexOf(name) + 1L)
+                            .map(ArchitectureTest::subtree)
+                            .toArray(String[]::new);
+                    if (later.length > 0) {
+                        noClasses()
+                                .that()
+                                .resideInAPackage(subtree(name))
+                                .should()
+                                .dependOnClassesThat()
+                                .resideInAnyPackage(later)
+                                .allowEmptyShould(true)
+                                .check(OURS);
+                    }
+                }));
     }
 
     @Test

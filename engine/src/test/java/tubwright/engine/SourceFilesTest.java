@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 class SourceFilesTest {
     private static final Path ROOT = root();
     private static final List<Path> SOURCES = sources();
-    private static final Pattern TEST_METHOD =
-            Pattern.compile("^\\s*@(Test|ParameterizedTest|TestFactory|RepeatedTest|TestTemplate)\\b", Pattern.MULTILINE);
+    private static final Pattern TEST_METHOD = Pattern.compile(
+            "^\\s*@(Test|ParameterizedTest|TestFactory|RepeatedTest|TestTemplate)\\b", Pattern.MULTILINE);
 
     @Test
     void theSourcesAreFoundThisOneIncluded() {
@@ -54,7 +54,11 @@ class SourceFilesTest {
     private static void offenders(Predicate<Path> offence) {
         assertEquals(
                 List.of(),
-                SOURCES.stream().filter(offence).map(ROOT::relativize).map(Path::toString).toList());
+                SOURCES.stream()
+                        .filter(offence)
+                        .map(ROOT::relativize)
+                        .map(Path::toString)
+                        .toList());
     }
 
     private static boolean isMain(Path file) {

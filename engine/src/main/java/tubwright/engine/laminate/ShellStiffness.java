@@ -88,7 +88,8 @@ public final class ShellStiffness {
     }
 
     /** Of a homogeneous isotropic plate about its middle: Young's modulus Pa, thickness m, density kg/m³. */
-    public static ShellStiffness isotropic(double youngsModulus, double poissonsRatio, double thickness, double density) {
+    public static ShellStiffness isotropic(
+            double youngsModulus, double poissonsRatio, double thickness, double density) {
         Elasticity e = Elasticity.isotropic(youngsModulus, poissonsRatio);
         double[] q = PlaneStress.transformed(e, 0);
         double[] m = new double[SIZE * SIZE];

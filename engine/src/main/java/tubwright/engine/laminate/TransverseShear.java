@@ -107,7 +107,8 @@ public final class TransverseShear {
             }
         }
         // In lengths of h: N in Pa·h, M in Pa·h², curvature in 1/h.
-        double[] l = SmallSymmetric.factor(k, 4).orElseThrow(() -> new IllegalStateException("stack without stiffness"));
+        double[] l =
+                SmallSymmetric.factor(k, 4).orElseThrow(() -> new IllegalStateException("stack without stiffness"));
         double[] g = SmallSymmetric.solve(l, 4, new double[] {0, 0, 1 / (h * h), 0});
         g[2] /= h;
         g[3] /= h;

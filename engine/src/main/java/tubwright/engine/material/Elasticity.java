@@ -15,8 +15,8 @@ public record Elasticity(double e1, double e2, double nu12, double g12, double g
     public Elasticity {
         boolean positive = e1 > 0 && e2 > 0 && g12 > 0 && g13 > 0 && g23 > 0;
         if (!positive || !Double.isFinite(e1 + e2 + g12 + g13 + g23)) {
-            throw new MaterialException("moduli must be finite and greater than zero: E1 " + e1 + ", E2 " + e2 + ", G12 "
-                    + g12 + ", G13 " + g13 + ", G23 " + g23 + " Pa");
+            throw new MaterialException("moduli must be finite and greater than zero: E1 " + e1 + ", E2 " + e2
+                    + ", G12 " + g12 + ", G13 " + g13 + ", G23 " + g23 + " Pa");
         }
         if (!(nu12 * nu12 < e1 / e2)) {
             throw new MaterialException("nu12 = " + nu12 + " is impossible: its square must be less than E1/E2 = "

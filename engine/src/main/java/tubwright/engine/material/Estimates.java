@@ -14,15 +14,24 @@ final class Estimates {
     static PropertyTable massAndThickness(PropertyTable table) {
         if (table.has(THICKNESS) && table.has(DENSITY)) {
             return table.withDefault(
-                    AREAL_MASS, table.require(THICKNESS) * table.require(DENSITY), "thickness x density", Trust.COMPUTED);
+                    AREAL_MASS,
+                    table.require(THICKNESS) * table.require(DENSITY),
+                    "thickness x density",
+                    Trust.COMPUTED);
         }
         if (table.has(AREAL_MASS) && table.has(DENSITY)) {
             return table.withDefault(
-                    THICKNESS, table.require(AREAL_MASS) / table.require(DENSITY), "areal mass / density", Trust.COMPUTED);
+                    THICKNESS,
+                    table.require(AREAL_MASS) / table.require(DENSITY),
+                    "areal mass / density",
+                    Trust.COMPUTED);
         }
         if (table.has(AREAL_MASS) && table.has(THICKNESS)) {
             return table.withDefault(
-                    DENSITY, table.require(AREAL_MASS) / table.require(THICKNESS), "areal mass / thickness", Trust.COMPUTED);
+                    DENSITY,
+                    table.require(AREAL_MASS) / table.require(THICKNESS),
+                    "areal mass / thickness",
+                    Trust.COMPUTED);
         }
         return table;
     }
@@ -47,7 +56,8 @@ final class Estimates {
     static PropertyTable core(PropertyTable given, Core.Form form) {
         PropertyTable table = given;
         if (form == Core.Form.HONEYCOMB) {
-            // Cell walls bend: a real core has some thousandth of its through-thickness modulus in its plane. It carries
+            // Cell walls bend: a real core has some thousandth of its through-thickness modulus in its plane. It
+            // carries
             // nothing, but keeps the laminate's stiffness positive definite.
             double stiff = table.si(E3).orElse(table.require(G13));
             String rule = "assumed: 1/1000 of " + (table.has(E3) ? "E3" : "G13") + " (cell walls bend)";

@@ -9,8 +9,8 @@ final class Materials {
 
     static void checkName(String name) {
         if (!name.matches("[a-z0-9][a-z0-9.-]*")) {
-            throw new MaterialException("'" + name
-                    + "' cannot name a material: use lower-case letters, digits, points and hyphens");
+            throw new MaterialException(
+                    "'" + name + "' cannot name a material: use lower-case letters, digits, points and hyphens");
         }
     }
 

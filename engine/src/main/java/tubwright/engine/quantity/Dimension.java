@@ -82,6 +82,8 @@ public enum Dimension {
 
     /** First dimension in declaration order with these base units. */
     static Optional<Dimension> firstWith(Exponents exponents) {
-        return Arrays.stream(values()).filter(d -> d.exponents.equals(exponents)).findFirst();
+        return Arrays.stream(values())
+                .filter(d -> d.exponents.equals(exponents))
+                .findFirst();
     }
 }

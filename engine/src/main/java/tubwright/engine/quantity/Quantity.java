@@ -46,7 +46,11 @@ public record Quantity(double si, Dimension dimension) {
     private static Dimension dimensionOf(String text, Unit unit) {
         return Dimension.firstWith(unit.exponents())
                 .orElseThrow(() -> new QuantityException(
-                        text, 0, "'" + unit.text() + "' measures nothing that is used here", List.of(), Optional.empty()));
+                        text,
+                        0,
+                        "'" + unit.text() + "' measures nothing that is used here",
+                        List.of(),
+                        Optional.empty()));
     }
 
     /** The number in another unit of the same base units. */

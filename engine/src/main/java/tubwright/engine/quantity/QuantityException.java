@@ -25,7 +25,8 @@ public final class QuantityException extends IllegalArgumentException {
 
     private static String message(String read, String reason, List<String> suitable, Optional<String> nearest) {
         StringBuilder message = new StringBuilder("cannot read '" + read + "': " + reason);
-        nearest.ifPresent(name -> message.append("; did you mean '").append(name).append("'?"));
+        nearest.ifPresent(
+                name -> message.append("; did you mean '").append(name).append("'?"));
         if (!suitable.isEmpty()) {
             message.append(nearest.isPresent() ? " Units that fit: " : "; units that fit: ")
                     .append(String.join(", ", suitable));

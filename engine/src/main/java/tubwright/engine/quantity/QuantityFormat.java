@@ -26,7 +26,8 @@ public final class QuantityFormat {
             BigDecimal mantissa = rounded.scaleByPowerOfTen(-leading);
             return mantissa.setScale(digits - 1, RoundingMode.HALF_UP).toPlainString() + "e" + leading;
         }
-        return rounded.setScale(Math.max(0, digits - 1 - leading), RoundingMode.HALF_UP).toPlainString();
+        return rounded.setScale(Math.max(0, digits - 1 - leading), RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     static String format(double number, Unit unit, int digits) {
@@ -46,7 +47,7 @@ public final class QuantityFormat {
     /** The usual SI unit of the quantity's dimension whose number lies best between 1 and 1000. */
     static Unit readable(Quantity quantity) {
         Unit best = Unit.of(quantity.dimension().usualUnits().getFirst());
-        if (quantity.si() == 0) {
+        if (quantity.si() == 0 || quantity.dimension() == Dimension.DIMENSIONLESS) {
             return best;
         }
         double bestDistance = distance(quantity.in(best));

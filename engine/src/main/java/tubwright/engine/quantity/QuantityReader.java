@@ -29,7 +29,8 @@ final class QuantityReader {
         int end;
         if (fraction.lookingAt()) {
             double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
-            number = sign(fraction) * (whole + Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4)));
+            number = sign(fraction)
+                    * (whole + Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4)));
             end = fraction.end();
         } else if (decimal.lookingAt()) {
             number = sign(decimal) * Double.parseDouble(decimal.group(2).replace('−', '-'));
@@ -67,14 +68,19 @@ final class QuantityReader {
                 return split.number();
             }
             throw new QuantityException(
-                    read, unitAt, "the unit is missing; a " + dimension.words() + " is wanted", suitable, Optional.empty());
+                    read,
+                    unitAt,
+                    "the unit is missing; a " + dimension.words() + " is wanted",
+                    suitable,
+                    Optional.empty());
         }
         if (dimension == Dimension.ACCELERATION && split.unit().equals("g")) {
             return Unit.of("g0").toSi(split.number()); // a crash or cornering load "in g"; a gram cannot be meant
         }
         Unit unit = unit(read, unitAt, split.unit(), suitable);
         if (!dimension.accepts(unit)) {
-            String measured = Dimension.firstWith(unit.exponents()).map(d -> " measures " + d.words() + ";")
+            String measured = Dimension.firstWith(unit.exponents())
+                    .map(d -> " measures " + d.words() + ";")
                     .orElse(" is of another kind;");
             throw new QuantityException(
                     read,
@@ -104,7 +110,13 @@ final class QuantityReader {
 
     /** Common slips: a pound mass where a force is due ({@code lb·ft} for {@code lbf·ft}, {@code kg} for {@code kgf}). */
     private static Optional<String> likely(String text, Dimension dimension) {
-        for (String[] slip : new String[][] {{"lb", "lbf"}, {"kg", "kgf"}, {"NM", "N·m"}, {"mPa", "MPa"}, {"Kg", "kg"}}) {
+        for (String usual : dimension.usualUnits()) {
+            if (usual.equalsIgnoreCase(text)) {
+                return Optional.of(usual);
+            }
+        }
+        for (String[] slip :
+                new String[][] {{"lb", "lbf"}, {"kg", "kgf"}, {"NM", "N·m"}, {"mPa", "MPa"}, {"Kg", "kg"}}) {
             String candidate = text.replaceAll("(?<![A-Za-z])" + slip[0] + "(?![A-Za-z])", slip[1]);
             if (!candidate.equals(text)) {
                 try {

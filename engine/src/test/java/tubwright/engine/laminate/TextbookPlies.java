@@ -32,7 +32,15 @@ final class TextbookPlies {
     }
 
     private static Ply tape(
-            double e1, double e2, double nu12, double g12, double g13, double g23, double a1, double a2, double b1,
+            double e1,
+            double e2,
+            double nu12,
+            double g12,
+            double g13,
+            double g23,
+            double a1,
+            double a2,
+            double b1,
             double b2) {
         Map<Property, PropertyValue> values = new EnumMap<>(Property.class);
         Provenance book = new Provenance("textbook", Trust.FROM_MEMORY);

@@ -25,10 +25,10 @@ popd
 exit /b %RESULT%
 
 :none
-echo Tubwright is built with Apache Maven, version 3.8 or newer, and none was found.>&2
-echo Unpack the binary archive of Apache Maven and put its bin folder on PATH, or set MAVEN_HOME to the>&2
-echo unpacked folder. With scoop: scoop install maven. With chocolatey: choco install maven.>&2
-echo Or set MVNW_REPOURL to the Maven repository you use, and this script fetches Maven from there.>&2
+>&2 echo Tubwright is built with Apache Maven, version 3.8 or newer, and none was found.
+>&2 echo Unpack the binary archive of Apache Maven and put its bin folder on PATH, or set MAVEN_HOME to the
+>&2 echo unpacked folder. With scoop: scoop install maven. With chocolatey: choco install maven.
+>&2 echo Or set MVNW_REPOURL to the Maven repository you use, and this script fetches Maven from there.
 exit /b 1
 
 :take
@@ -48,7 +48,7 @@ exit /b 0
 
 rem Fetches Maven from the repository the user named in MVNW_REPOURL, and checks that it is the one expected.
 :fetch
-echo Fetching Apache Maven %MAVEN_VERSION%>&2
+>&2 echo Fetching Apache Maven %MAVEN_VERSION%
 powershell -NoProfile -ExecutionPolicy Bypass -Command ^
   "$ErrorActionPreference = 'Stop'; $ProgressPreference = 'SilentlyContinue';" ^
   "$dists = Join-Path $env:USERPROFILE '.m2\wrapper\dists'; New-Item -ItemType Directory -Force $dists | Out-Null;" ^

@@ -18,11 +18,11 @@ set "FLAGS=%FLAGS% --sun-misc-unsafe-memory-access=allow -Djava.awt.headless=tru
 set "FLAGS=%FLAGS% -Xlog:disable -Xlog:all=error,aot*=off,cds*=off:stderr"
 
 if exist "%JAR%" goto compare
-echo Setting up Tubwright (first run, a few minutes: it fetches its libraries)>&2
+>&2 echo Setting up Tubwright (first run, a few minutes: it fetches its libraries)
 call :build
 if errorlevel 1 exit /b 1
 call :train
-echo Ready.>&2
+>&2 echo Ready.
 goto start
 
 :compare
@@ -31,11 +31,16 @@ powershell -NoProfile -ExecutionPolicy Bypass -Command ^
   "if (Test-Path $env:STAMP) { $stamp = (Get-Item $env:STAMP).LastWriteTimeUtc; if ($stamp -gt $built) { $built = $stamp } };" ^
   "$sources = @(Get-Item ($env:HERE + 'pom.xml'), ($env:HERE + '*\pom.xml')) + @(Get-ChildItem ($env:HERE + '*\src\main') -Recurse);" ^
   "if ($sources | Where-Object { $_.LastWriteTimeUtc -gt $built } | Select-Object -First 1) { exit 1 }"
-if not errorlevel 1 goto start
-echo Sources have changed: building Tubwright again>&2
+if not errorlevel 1 goto current
+>&2 echo Sources have changed: building Tubwright again
 call :build
 if errorlevel 1 exit /b 1
 if exist "%CACHE%" del "%CACHE%"
+goto start
+
+rem Not straight after a rebuild: whoever is changing the sources would pay for it every time.
+:current
+if not exist "%CACHE%" call :train
 
 :start
 set "AOT="
@@ -57,10 +62,10 @@ echo built>"%STAMP%"
 exit /b 0
 
 :build_failed
-echo tubwright: set-up did not finish. What the build said:>&2
+>&2 echo tubwright: set-up did not finish. What the build said:
 findstr /b /c:"[ERROR]" "%WORK%\setup.log" >&2
 if errorlevel 1 type "%WORK%\setup.log" >&2
-echo The whole log is in %WORK%\setup.log>&2
+>&2 echo The whole log is in %WORK%\setup.log
 exit /b 1
 
 rem Lets Java remember, from one trial run on the example, which classes are needed and which loops are hot.
@@ -71,5 +76,7 @@ mkdir "%TRIAL%"
 "%JAVA_HOME%\bin\java.exe" %FLAGS% -XX:AOTMode=record "-XX:AOTConfiguration=%TRIAL%\aot.config" -cp "%JAR%" tubwright.desk.Main check "%HERE%examples\larkspur" >"%WORK%\trial.log" 2>&1 <nul
 "%JAVA_HOME%\bin\java.exe" %FLAGS% -XX:AOTMode=create "-XX:AOTConfiguration=%TRIAL%\aot.config" "-XX:AOTCache=%TRIAL%\tubwright.aot" -cp "%JAR%" >>"%WORK%\trial.log" 2>&1 <nul
 if exist "%TRIAL%\tubwright.aot" move /y "%TRIAL%\tubwright.aot" "%CACHE%" >nul
+rem An empty cache: tried, and not to be had here.
+if not exist "%CACHE%" type nul >"%CACHE%"
 rmdir /s /q "%TRIAL%"
 exit /b 0

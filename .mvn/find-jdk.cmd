@@ -13,11 +13,11 @@ set "JAVA_HOME=%JDK_FOUND%"
 exit /b 0
 
 :none
-echo Tubwright needs a Java Development Kit, version 25 or newer, and found none.>&2
-echo Install any OpenJDK 25 (Eclipse Temurin, for instance), or unpack its archive into a folder below>&2
-echo %USERPROFILE%\.jdks>&2
-echo Looked at: JAVA_HOME, java on PATH, the folders below %ProgramFiles%, .jdks and scoop in your user folder.>&2
-echo If it is elsewhere, set JAVA_HOME to its folder.>&2
+>&2 echo Tubwright needs a Java Development Kit, version 25 or newer, and found none.
+>&2 echo Install any OpenJDK 25 (Eclipse Temurin, for instance), or unpack its archive into a folder below
+>&2 echo %USERPROFILE%\.jdks
+>&2 echo Looked at: JAVA_HOME, java on PATH, the folders below %ProgramFiles%, .jdks and scoop in your user folder.
+>&2 echo If it is elsewhere, set JAVA_HOME to its folder.
 exit /b 1
 
 rem The folder above the bin folder given.

@@ -1,4 +1,5 @@
 # SPDX-License-Identifier: Apache-2.0
+# shellcheck shell=sh
 # Sourced by mvnw and tubwright: finds a JDK of at least version 25 without starting one where possible.
 # Sets and exports JAVA_HOME, or returns 1.
 

@@ -91,7 +91,7 @@ class DependenciesTest {
 
     private static List<Element> directly(Element parent, String name) {
         return below(parent, name).stream()
-                .filter(each -> each.getParentNode() == parent)
+                .filter(each -> parent.isSameNode(each.getParentNode()))
                 .toList();
     }
 

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+import java.util.List;
+import java.util.Map;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.mesh.SurfaceLayout;
+import tubwright.engine.shape.TubShape;
+
+/**
+ * One variant of a tub with every name resolved: what the structure is built from.
+ *
+ * @param name of the tub
+ * @param variant name; the design as written is "as designed"
+ * @param construction in a few words: "carbon sandwich", "riveted aluminium sheet"
+ * @param shape outer mould surface, openings, walls
+ * @param layout zones, patches, pieces
+ * @param meshSize finest mesh size of an ordinary run, m
+ * @param laminates of every zone, by zone name
+ * @param patchPlies plies each patch adds on the inner face, in order from the outside inward, by patch name
+ * @param joints along mesh lines
+ * @param stiffeners along mesh lines
+ * @param hardpoints left and right twins apart
+ * @param cases to be answered
+ */
+public record Tub(
+        String name,
+        String variant,
+        String construction,
+        TubShape shape,
+        SurfaceLayout layout,
+        double meshSize,
+        Map<String, Laminate> laminates,
+        Map<String, List<Layer>> patchPlies,
+        List<Joint> joints,
+        List<Stiffener> stiffeners,
+        List<Hardpoint> hardpoints,
+        List<Case> cases) {
+    public Tub {
+        laminates = Map.copyOf(laminates);
+        patchPlies = Map.copyOf(patchPlies);
+        joints = List.copyOf(joints);
+        stiffeners = List.copyOf(stiffeners);
+        hardpoints = List.copyOf(hardpoints);
+        cases = List.copyOf(cases);
+    }
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.design;
+
+import java.util.List;
+import java.util.Optional;
+import tubwright.engine.design.text.Amount;
+import tubwright.engine.design.text.Choose;
+import tubwright.engine.design.text.In;
+import tubwright.engine.design.text.Name;
+import tubwright.engine.design.text.Named;
+import tubwright.engine.design.text.Otherwise;
+import tubwright.engine.design.text.Place;
+import tubwright.engine.design.text.Says;
+import tubwright.engine.quantity.Dimension;
+
+/** A layup as written. */
+@Says("A layup: a stack of plies by its orientation code, with or without a core, or a metal sheet.")
+@Choose({"stack", "sheet"})
+record LaminateText(
+        @Says(
+                "Orientation code, outer face first: \"[45c/0_2/core/0_2/45c]\". Letters after an angle are names of plies"
+                        + " in the legend; \"core\" is the core.")
+        Optional<String> stack,
+
+        @Says("Legend: which material each letter of the stack stands for; \"ply\" is the one of angles without a"
+                + " letter.")
+        List<Named<Name>> plies,
+
+        @Says("Material of the core.") Optional<Name> core,
+
+        @Says("Thickness of the core.") @In(value = Dimension.LENGTH, positive = true)
+        Optional<Amount> coreThickness,
+
+        @Says("Direction of the core's ribbon from the reference direction.") @In(Dimension.ANGLE) @Otherwise("0 deg")
+        Amount ribbon,
+
+        @Says("Film adhesive between core and skins, one film each side.")
+        Optional<Name> film,
+
+        @Says("Metal sheet: its material.") Optional<Name> sheet,
+
+        @Says("Metal sheet: its gauge.") @In(value = Dimension.LENGTH, positive = true)
+        Optional<Amount> thickness,
+
+        @Says("Which surface of the laminate lies on the drawn shape.") @Otherwise("outer")
+        Reference reference,
+
+        Place place) {
+
+    /** Which surface of the laminate lies on the drawn shape. */
+    enum Reference {
+        OUTER,
+        MIDDLE
+    }
+}

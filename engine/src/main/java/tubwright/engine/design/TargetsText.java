@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.design;
+
+import java.util.Optional;
+import tubwright.engine.design.text.In;
+import tubwright.engine.design.text.Limit;
+import tubwright.engine.design.text.Says;
+import tubwright.engine.quantity.Dimension;
+
+/** What the tub must reach, as written. */
+record TargetsText(
+        @Says("Torsional stiffness between the stations of the torsion case.")
+        @In(value = Dimension.TORSIONAL_STIFFNESS, positive = true)
+        Optional<Limit> torsionalStiffness,
+
+        @Says("Mass of the tub with joints, inserts and stiffeners.") @In(value = Dimension.MASS, positive = true)
+        Optional<Limit> mass,
+
+        @Says("Force over movement in the bending case.") @In(value = Dimension.STIFFNESS, positive = true)
+        Optional<Limit> bendingStiffness) {}

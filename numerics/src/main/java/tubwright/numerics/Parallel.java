@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.numerics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+
+/**
+ * Runs numbered tasks on all cores. Which thread takes which task is left to chance, so a task must own what it writes;
+ * then results do not depend on timing.
+ */
+public final class Parallel {
+    private static final int THREADS = Math.max(
+            1, Integer.getInteger("tubwright.threads", Runtime.getRuntime().availableProcessors()));
+
+    private Parallel() {}
+
+    /** Number of threads used: system property {@code tubwright.threads}, else the number of processors. */
+    public static int threads() {
+        return THREADS;
+    }
+
+    /**
+     * Runs {@code task} for 0 to {@code tasks - 1}, in rising order of start, and returns when all are done. The calling
+     * thread takes part. The first exception thrown by a task is thrown here, after the running tasks have ended.
+     */
+    public static void run(int tasks, IntConsumer task) {
+        int helpers = Math.min(THREADS, tasks) - 1;
+        if (helpers <= 0) {
+            for (int i = 0; i < tasks; i++) {
+                task.accept(i);
+            }
+            return;
+        }
+        AtomicInteger next = new AtomicInteger();
+        Runnable worker = () -> {
+            try {
+                for (int i = next.getAndIncrement(); i < tasks; i = next.getAndIncrement()) {
+                    task.accept(i);
+                }
+            } catch (RuntimeException | Error failure) {
+                next.set(tasks);
+                throw failure;
+            }
+        };
+        List<ForkJoinTask<?>> running = new ArrayList<>(helpers);
+        for (int i = 0; i < helpers; i++) {
+            running.add(ForkJoinPool.commonPool().submit(worker));
+        }
+        Throwable first = null;
+        try {
+            worker.run();
+        } catch (RuntimeException | Error failure) {
+            first = failure;
+        }
+        for (ForkJoinTask<?> helper : running) {
+            helper.quietlyJoin();
+            if (first == null) {
+                first = helper.getException();
+            }
+        }
+        if (first != null) {
+            throw rethrown(first);
+        }
+    }
+
+    private static RuntimeException rethrown(Throwable failure) {
+        Throwable cause = failure;
+        // The pool wraps an exception of another thread in a copy of itself whose cause is the original.
+        while (cause.getCause() != null && cause.getCause().getClass() == cause.getClass()) {
+            cause = cause.getCause();
+        }
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return cause instanceof RuntimeException exception ? exception : new IllegalStateException(cause);
+    }
+}

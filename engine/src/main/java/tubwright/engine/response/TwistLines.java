@@ -2,7 +2,6 @@
 package tubwright.engine.response;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshLine;
@@ -81,18 +80,17 @@ final class TwistLines {
         return new double[] {low, high};
     }
 
-    /** Mean station of some positions, m. */
-    static double meanStation(List<double[]> positions) {
-        return positions.stream().mapToDouble(p -> p[0]).average().orElse(Double.NaN);
+    /** Twist at the first and second of two stations, rad. */
+    static double[] between(SkinSections sections, double[] u, double first, double second) {
+        return new double[] {
+            motion(sections, u, first).twist(), motion(sections, u, second).twist()
+        };
     }
 
-    /** Twist at the first and second of two stations, kept a hair inside the skin. */
-    static double[] between(SkinSections sections, double[] u, double first, double second) {
+    /** The motion of the section at a station, kept a hair inside the skin. */
+    static SkinSections.Motion motion(SkinSections sections, double[] u, double station) {
         double[] extent = sections.extent();
         double inset = 1e-6 * (extent[1] - extent[0]);
-        return Arrays.stream(new double[] {first, second})
-                .map(x -> sections.at(Math.clamp(x, extent[0] + inset, extent[1] - inset), u)
-                        .twist())
-                .toArray();
+        return sections.at(Math.clamp(station, extent[0] + inset, extent[1] - inset), u);
     }
 }

@@ -10,10 +10,11 @@ package tubwright.engine.structure;
  * @param rows one row per spring, each 6 m long: coefficients of (u, θ) of each node
  * @param stiffness N/m (N·m/rad) per row
  */
-record ElasticTie(int owner, int[] nodes, double[][] rows, double[] stiffness) {
+record ElasticTie(int owner, int[] nodes, double[][] rows, double[] stiffness) implements Member {
 
     /** Dense stiffness, row-major (6m)². */
-    double[] matrix() {
+    @Override
+    public double[] matrix() {
         int n = 6 * nodes.length;
         double[] k = new double[n * n];
         for (int r = 0; r < rows.length; r++) {
@@ -32,7 +33,8 @@ record ElasticTie(int owner, int[] nodes, double[][] rows, double[] stiffness) {
     }
 
     /** Strain energy in J under displacements u (6 per node). */
-    double energy(double[] u) {
+    @Override
+    public double energy(double[] u) {
         double energy = 0;
         for (int r = 0; r < rows.length; r++) {
             double gap = 0;

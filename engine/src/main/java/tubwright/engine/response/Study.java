@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.response;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshSettings;
+import tubwright.engine.mesh.Mesher;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Solution;
+import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.StrainEnergy;
+import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.DirectSolver;
+
+/** Answers a tub's cases on a few mesh sizes and carries the stiffness to size zero. */
+public final class Study {
+    /** Mesh sizes of an ordinary run, as multiples of the design's own size, coarsest first. */
+    public static final List<Double> USUAL_SIZES = List.of(2.0, Math.sqrt(2), 1.0);
+
+    private final DirectSolver solver;
+    private final List<Double> sizes;
+    private final Progress progress;
+    private final StaticSolver.Times times = new StaticSolver.Times();
+
+    /**
+     * @param solver backend
+     * @param sizes multiples of the design's mesh size, coarsest first
+     * @param progress hears of each step
+     */
+    public Study(DirectSolver solver, List<Double> sizes, Progress progress) {
+        this.solver = solver;
+        this.sizes = List.copyOf(sizes);
+        this.progress = progress;
+    }
+
+    /** Seconds spent so far, by kind of work. */
+    public StaticSolver.Times times() {
+        return times;
+    }
+
+    /**
+     * Answers every variant.
+     *
+     * @throws CancellationException when the progress listener says stop
+     * @throws tubwright.engine.structure.StructureException where the tub cannot carry its cases
+     */
+    public List<VariantAnswer> answer(List<Tub> variants) {
+        List<VariantAnswer> answers = new ArrayList<>();
+        for (int v = 0; v < variants.size(); v++) {
+            answers.add(answer(variants.get(v), v, variants.size()));
+        }
+        return answers;
+    }
+
+    private VariantAnswer answer(Tub tub, int index, int count) {
+        int steps = sizes.size() * count;
+        List<List<Converged.Sample>> samples = new ArrayList<>();
+        tub.cases().forEach(c -> samples.add(new ArrayList<>()));
+        Structure structure = null;
+        List<Solution> solutions = List.of();
+        for (int s = 0; s < sizes.size(); s++) {
+            double size = sizes.get(s) * tub.meshSize();
+            if (progress.cancelled()) {
+                throw new CancellationException("stopped");
+            }
+            progress.step(tub.variant(), "mesh and solution", size, index * sizes.size() + s, steps);
+            structure = Structure.of(tub, mesh(tub, size));
+            solutions = StaticSolver.solve(structure, tub.cases(), solver, times);
+            SkinSections sections = new SkinSections(structure.mesh());
+            for (int c = 0; c < solutions.size(); c++) {
+                double stiffness = stiffness(solutions.get(c), sections);
+                samples.get(c).add(new Converged.Sample(size, structure.unknowns(), stiffness));
+            }
+        }
+        progress.step(tub.variant(), "answers", tub.meshSize(), (index + 1) * sizes.size(), steps);
+        SkinSections sections = new SkinSections(structure.mesh());
+        List<CaseAnswer> cases = new ArrayList<>();
+        for (int c = 0; c < solutions.size(); c++) {
+            cases.add(caseAnswer(tub, structure, sections, solutions.get(c), samples.get(c)));
+        }
+        Mesh mesh = structure.mesh();
+        return new VariantAnswer(
+                tub.variant(),
+                tub.construction(),
+                MassRollUp.of(structure),
+                cases,
+                (int) mesh.regions().stream().map(r -> r.piece()).distinct().count(),
+                structure.jointRuns().stream().mapToInt(r -> r.fasteners()).sum(),
+                structure.jointRuns().stream().mapToDouble(r -> r.length()).sum(),
+                mesh);
+    }
+
+    /** The tub's mesh of one size, finer at its hardpoints. */
+    public static Mesh mesh(Tub tub, double size) {
+        List<MeshSettings.Spot> spots = tub.hardpoints().stream()
+                .map(h -> new MeshSettings.Spot(
+                        h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
+                .toList();
+        return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(size, spots));
+    }
+
+    private static double stiffness(Solution solution, SkinSections sections) {
+        double[] u = solution.displacements();
+        return switch (solution.solved()) {
+            case Case.Torsion torsion -> {
+                double[] twist = TwistLines.between(sections, u, torsion.frontStation(), torsion.rearStation());
+                yield torsion.couple() / (twist[0] - twist[1]);
+            }
+            case Case.Bending bending -> {
+                double[] f = bending.force();
+                SkinSections.Motion motion = TwistLines.motion(sections, u, bending.station());
+                double force = Math.hypot(f[1], f[2]);
+                yield force * force / (f[1] * motion.y() + f[2] * motion.z());
+            }
+        };
+    }
+
+    private static CaseAnswer caseAnswer(
+            Tub tub,
+            Structure structure,
+            SkinSections sections,
+            Solution solution,
+            List<Converged.Sample> samples) {
+        double[] u = solution.displacements();
+        double[] ofElements = StrainEnergy.ofElements(structure, u);
+        double[] ofParts = StrainEnergy.ofParts(structure, u, ofElements);
+        double whole = solution.work();
+        List<EnergyShare> shares = new ArrayList<>();
+        for (int p = 0; p < ofParts.length; p++) {
+            shares.add(new EnergyShare(
+                    EnergyShare.Kind.valueOf(structure.parts().get(p).kind().name()),
+                    structure.parts().get(p).name(),
+                    ofParts[p],
+                    ofParts[p] / whole));
+        }
+        shares.sort(Comparator.comparingDouble(EnergyShare::energy).reversed());
+        double[] densities = ofElements.clone();
+        for (int e = 0; e < densities.length; e++) {
+            densities[e] /= structure.mesh().area(e);
+        }
+        CaseAnswer.Fields fields =
+                new CaseAnswer.Fields(java.util.Arrays.copyOf(u, 6 * structure.mesh().nodeCount()), densities);
+        Converged stiffness = Richardson.extrapolate(samples);
+        String includes = includes(tub);
+        return switch (solution.solved()) {
+            case Case.Torsion t ->
+                new CaseAnswer(
+                        t.name(),
+                        CaseAnswer.Kind.TORSION,
+                        stiffness,
+                        t.frontStation(),
+                        t.rearStation(),
+                        includes,
+                        t.couple(),
+                        Optional.of(TwistLines.draw(
+                                sections,
+                                structure.mesh(),
+                                u,
+                                t.couple(),
+                                meanStation(structure, t.loaded()),
+                                meanStation(
+                                        structure,
+                                        t.hold().stream().map(Case.Support::hardpoint).toList()))),
+                        shares,
+                        fields);
+            case Case.Bending b ->
+                new CaseAnswer(
+                        b.name(),
+                        CaseAnswer.Kind.BENDING,
+                        stiffness,
+                        b.station(),
+                        b.station(),
+                        includes,
+                        Math.hypot(b.force()[1], b.force()[2]),
+                        Optional.empty(),
+                        shares,
+                        fields);
+        };
+    }
+
+    private static double meanStation(Structure structure, List<String> hardpoints) {
+        return hardpoints.stream()
+                .mapToDouble(name -> structure.positions()[3 * structure.hardpointNode(name)])
+                .average()
+                .orElse(Double.NaN);
+    }
+
+    private static String includes(Tub tub) {
+        StringBuilder text = new StringBuilder("skin, walls");
+        if (!tub.joints().isEmpty()) {
+            text.append(", joints");
+        }
+        if (!tub.stiffeners().isEmpty()) {
+            text.append(", stiffeners");
+        }
+        return text.append(", inserts; no engine, no suspension, no rig").toString();
+    }
+}

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+import java.util.List;
+
+/** What a case fixes and what it applies, in the unknowns of a structure. */
+final class CaseLoads {
+    private CaseLoads() {}
+
+    /** One flag per unknown: held by the case's supports. */
+    static boolean[] fixed(Structure structure, Case wanted) {
+        boolean[] fixed = new boolean[structure.unknowns()];
+        for (Case.Support support : wanted.hold()) {
+            int node = structure.hardpointNode(support.hardpoint());
+            for (int d = 0; d < 6; d++) {
+                fixed[6 * node + d] |= support.directions()[d];
+            }
+        }
+        return fixed;
+    }
+
+    /** Forces (N) and moments (N·m) per unknown. */
+    static double[] loads(Structure structure, Case wanted) {
+        return switch (wanted) {
+            case Case.Torsion torsion -> couple(structure, torsion);
+            case Case.Bending bending -> shared(structure, bending);
+        };
+    }
+
+    /**
+     * Forces in the y-z plane, each square to the arm from the hardpoints' mean and as large as the arm is long: their
+     * sum is nil and their moment about x is the couple, wherever the axis.
+     */
+    private static double[] couple(Structure structure, Case.Torsion torsion) {
+        double[] loads = new double[structure.unknowns()];
+        int[] nodes = nodes(structure, torsion.loaded(), torsion.name());
+        double[] x = structure.positions();
+        double y = 0;
+        double z = 0;
+        for (int n : nodes) {
+            y += x[3 * n + 1] / nodes.length;
+            z += x[3 * n + 2] / nodes.length;
+        }
+        double sum = 0;
+        for (int n : nodes) {
+            sum += Math.pow(x[3 * n + 1] - y, 2) + Math.pow(x[3 * n + 2] - z, 2);
+        }
+        if (sum < 1e-9) {
+            throw new StructureException(
+                    "case '" + torsion.name() + "' loads hardpoints that all lie on one line along the car",
+                    "a couple needs at least two hardpoints apart in y or z");
+        }
+        for (int n : nodes) {
+            loads[6 * n + 1] -= torsion.couple() * (x[3 * n + 2] - z) / sum;
+            loads[6 * n + 2] += torsion.couple() * (x[3 * n + 1] - y) / sum;
+        }
+        return loads;
+    }
+
+    private static double[] shared(Structure structure, Case.Bending bending) {
+        double[] loads = new double[structure.unknowns()];
+        int[] nodes = nodes(structure, bending.loaded(), bending.name());
+        for (int n : nodes) {
+            for (int d = 0; d < 3; d++) {
+                loads[6 * n + d] += bending.force()[d] / nodes.length;
+            }
+        }
+        return loads;
+    }
+
+    private static int[] nodes(Structure structure, List<String> names, String wanted) {
+        if (names.isEmpty()) {
+            throw new StructureException("case '" + wanted + "' loads nothing", "name the hardpoints that are loaded");
+        }
+        return names.stream().mapToInt(structure::hardpointNode).toArray();
+    }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+/** Anything but a shell element that adds stiffness between nodes. */
+sealed interface Member permits ElasticTie, Bar {
+    /** Index of the part it belongs to. */
+    int owner();
+
+    /** Node indices, m of them. */
+    int[] nodes();
+
+    /** Dense stiffness, row-major (6m)². */
+    double[] matrix();
+
+    /** Strain energy in J under displacements u (6 per node). */
+    default double energy(double[] u) {
+        int n = 6 * nodes().length;
+        double[] k = matrix();
+        double energy = 0;
+        for (int i = 0; i < n; i++) {
+            double force = 0;
+            for (int j = 0; j < n; j++) {
+                force += k[i * n + j] * u[6 * nodes()[j / 6] + j % 6];
+            }
+            energy += 0.5 * force * u[6 * nodes()[i / 6] + i % 6];
+        }
+        return energy;
+    }
+}

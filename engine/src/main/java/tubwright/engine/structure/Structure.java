@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.structure;
+
+import java.util.List;
+import tubwright.engine.mesh.Mesh;
+import tubwright.numerics.Assembler;
+import tubwright.numerics.NodeGraph;
+import tubwright.numerics.SymmetricMatrix;
+import tubwright.numerics.SymmetricPattern;
+
+/**
+ * The finite-element model: shells, and members (ties, bars) between their nodes. Six unknowns a node: ux, uy, uz (m),
+ * θx, θy, θz (rad), global axes. The mesh's nodes come first, then one node for each hardpoint.
+ *
+ * <p>Stiffness is the sum over shells of Σ w Bᵀ C B, linear in the laminates C of the regions, plus the members.
+ */
+public final class Structure {
+    private final Mesh mesh;
+    private final double[][] laminates;
+    private final double[][] nominals;
+    private final List<Part> parts;
+    private final int[] partOfRegion;
+    private final List<Hardpoint> hardpoints;
+    private final List<Member> members;
+    private final Masses masses;
+    private final List<JointRun> runs;
+    private final double[] positions;
+
+    /**
+     * Where mass sits.
+     *
+     * @param areal kg/m² per region
+     * @param offset of its centre along the normal from the reference surface, m per region
+     * @param lumped joints, stiffeners, inserts
+     */
+    record Masses(double[] areal, double[] offset, List<LumpedMass> lumped) {
+        Masses {
+            lumped = List.copyOf(lumped);
+        }
+    }
+
+    /**
+     * @param mesh the shells
+     * @param laminates 8 × 8 stiffness of each region, row-major, ready mirrored where the region is
+     * @param parts everything that stores energy
+     * @param partOfRegion part index of each region
+     * @param hardpoints in the order of their nodes
+     * @param members ties and bars
+     * @param masses where mass sits
+     * @param runs the joints as they came out
+     */
+    Structure(
+            Mesh mesh,
+            double[][] laminates,
+            List<Part> parts,
+            int[] partOfRegion,
+            List<Hardpoint> hardpoints,
+            List<? extends Member> members,
+            Masses masses,
+            List<JointRun> runs) {
+        this(mesh, laminates, laminates, parts, partOfRegion, hardpoints, members, masses, runs);
+    }
+
+    private Structure(
+            Mesh mesh,
+            double[][] laminates,
+            double[][] nominals,
+            List<Part> parts,
+            int[] partOfRegion,
+            List<Hardpoint> hardpoints,
+            List<? extends Member> members,
+            Masses masses,
+            List<JointRun> runs) {
+        this.mesh = mesh;
+        this.laminates = laminates;
+        this.nominals = nominals;
+        this.parts = List.copyOf(parts);
+        this.partOfRegion = partOfRegion;
+        this.hardpoints = List.copyOf(hardpoints);
+        this.members = List.copyOf(members);
+        this.masses = masses;
+        this.runs = List.copyOf(runs);
+        positions = new double[mesh.nodes().length + 3 * hardpoints.size()];
+        System.arraycopy(mesh.nodes(), 0, positions, 0, mesh.nodes().length);
+        for (int h = 0; h < hardpoints.size(); h++) {
+            System.arraycopy(hardpoints.get(h).position(), 0, positions, mesh.nodes().length + 3 * h, 3);
+        }
+    }
+
+    /**
+     * The structure of a tub on one of its meshes.
+     *
+     * @throws StructureException where a name resolves to nothing on the mesh, or a hardpoint finds no surface
+     */
+    public static Structure of(Tub tub, Mesh mesh) {
+        return new StructureBuilder(tub, mesh).build();
+    }
+
+    /**
+     * The same structure with other laminates; the strain operators stay those of the original laminates, so that
+     * stiffness remains linear in them.
+     *
+     * @param other 8 × 8 stiffness of each region
+     */
+    public Structure withLaminates(double[][] other) {
+        return new Structure(mesh, other, nominals, parts, partOfRegion, hardpoints, members, masses, runs);
+    }
+
+    /** The mesh. */
+    public Mesh mesh() {
+        return mesh;
+    }
+
+    /** Everything that stores energy. */
+    public List<Part> parts() {
+        return parts;
+    }
+
+    /** Index into {@link #parts()} of a region of the mesh. */
+    public int partOfRegion(int region) {
+        return partOfRegion[region];
+    }
+
+    /** Number of nodes, hardpoints' own included. */
+    public int nodeCount() {
+        return positions.length / 3;
+    }
+
+    /** Number of unknowns, fixed ones included. */
+    public int unknowns() {
+        return 6 * nodeCount();
+    }
+
+    /** Coordinates of all nodes, m. Not to be modified. */
+    public double[] positions() {
+        return positions;
+    }
+
+    /** The hardpoints. */
+    public List<Hardpoint> hardpoints() {
+        return hardpoints;
+    }
+
+    /** The node of the hardpoint of that name. */
+    public int hardpointNode(String name) {
+        for (int h = 0; h < hardpoints.size(); h++) {
+            if (hardpoints.get(h).name().equals(name)) {
+                return mesh.nodeCount() + h;
+            }
+        }
+        throw new StructureException("no hardpoint is called '" + name + "'", "name one that the design has");
+    }
+
+    /** Mass per area of a region, kg/m². */
+    public double arealMass(int region) {
+        return masses.areal[region];
+    }
+
+    /** Where a region's centre of mass lies along the normal from the reference surface, m. */
+    public double massOffset(int region) {
+        return masses.offset[region];
+    }
+
+    /** Mass of joints, stiffeners and inserts. */
+    public List<LumpedMass> lumpedMasses() {
+        return masses.lumped;
+    }
+
+    /** The joints as they came out on this mesh. */
+    public List<JointRun> jointRuns() {
+        return runs;
+    }
+
+    List<Member> members() {
+        return members;
+    }
+
+    /** Nodes of everything that adds stiffness: shells first, then members. */
+    private int[][] connectivity() {
+        int elements = mesh.elementCount();
+        int[][] all = new int[elements + members.size()][];
+        for (int e = 0; e < elements; e++) {
+            all[e] = java.util.Arrays.copyOfRange(mesh.elementNodes(), 4 * e, 4 * e + mesh.cornerCount(e));
+        }
+        for (int m = 0; m < members.size(); m++) {
+            all[elements + m] = members.get(m).nodes();
+        }
+        return all;
+    }
+
+    /** Groups of nodes that move together because something joins them. */
+    Iterable<int[]> groups() {
+        return List.of(connectivity());
+    }
+
+    /** The stiffness matrix, nothing fixed. */
+    public SymmetricMatrix assemble() {
+        int[][] connectivity = connectivity();
+        int[] start = new int[connectivity.length + 1];
+        for (int e = 0; e < connectivity.length; e++) {
+            start[e + 1] = start[e] + connectivity[e].length;
+        }
+        int[] nodes = new int[start[connectivity.length]];
+        for (int e = 0; e < connectivity.length; e++) {
+            System.arraycopy(connectivity[e], 0, nodes, start[e], connectivity[e].length);
+        }
+        SymmetricPattern pattern = NodeGraph.of(nodeCount(), start, nodes).pattern(6);
+        ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(this));
+        return new Assembler(pattern, start, nodes).assemble((e, target, offset) -> {
+            if (e < mesh.elementCount()) {
+                kernels.get().stiffness(e, target, offset);
+            } else {
+                double[] k = members.get(e - mesh.elementCount()).matrix();
+                System.arraycopy(k, 0, target, offset, k.length);
+            }
+        });
+    }
+
+    double[] laminate(int region) {
+        return laminates[region];
+    }
+
+    double[] nominal(int region) {
+        return nominals[region];
+    }
+}

@@ -2,7 +2,11 @@
 package tubwright.engine.laminate;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import tubwright.engine.material.Material;
+import tubwright.engine.material.Ply;
 
 /**
  * A stack of layers.
@@ -82,11 +86,28 @@ public record Laminate(List<Layer> layers, Reference reference) {
         return e.e1() == e.e2() && e.g13() == e.g23() && Math.abs(e.g12() * 2 * (1 + e.nu12()) / e.e1() - 1) < 1e-9;
     }
 
-    /** True if in-plane stretch and shear do not couple (A16 and A26 zero but for rounding), as in a balanced stack. */
+    /**
+     * True if for each material and each angle off 0 and 90 there is as much at the opposite angle, so that stretch and
+     * shear hardly couple. A cloth counts by halves along warp and weft, so a cloth at 45 balances itself.
+     */
     public boolean isBalanced() {
-        double[] a = stiffness().membrane();
-        double scale = 1e-9 * Math.min(a[0], a[4]);
-        return Math.abs(a[2]) < scale && Math.abs(a[5]) < scale;
+        record Direction(Material material, double degrees) {}
+        Map<Direction, Double> surplus = new HashMap<>();
+        for (Layer layer : layers) {
+            if (layer.material() instanceof Ply ply) {
+                boolean cloth = ply.form() == Ply.Form.CLOTH;
+                double thickness = layer.thickness() / (cloth ? 2 : 1);
+                for (int way = 0; way < (cloth ? 2 : 1); way++) {
+                    double degrees = Angles.normalisedDegrees(layer.degrees() + 90 * way);
+                    if (degrees != 0 && degrees != 90) {
+                        double rounded = Math.rint(Math.abs(degrees) / Angles.TOLERANCE) * Angles.TOLERANCE;
+                        surplus.merge(new Direction(ply, rounded), Math.signum(degrees) * thickness, Double::sum);
+                    }
+                }
+            }
+        }
+        double scale = 1e-9 * thickness();
+        return surplus.values().stream().allMatch(value -> Math.abs(value) < scale);
     }
 
     /** The layers with this role, in order. */

@@ -130,7 +130,13 @@ public final class ShellStiffness {
                 secondMassMoment - 2 * distance * firstMassMoment + distance * distance * arealMass);
     }
 
-    /** Stiffness seen from axes turned by {@code angle} (radians, e1 towards e2) against the present ones. */
+    /**
+     * Stiffness seen from axes turned by {@code angle} (radians, e1 towards e2) against the present ones.
+     *
+     * <p>A, B and D are exactly those of the laminate with its plies turned back. S turns as a tensor; computed anew for
+     * the turned plies it differs a little, because {@link TransverseShear} bends the laminate along its axes (some
+     * 2 % for a sandwich, up to 15 % for a stack of tapes, measured). For one laminate keep to one way.
+     */
     public ShellStiffness turnedBy(double angle) {
         double c = Math.cos(angle);
         double s = Math.sin(angle);

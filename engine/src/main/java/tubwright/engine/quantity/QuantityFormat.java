@@ -39,7 +39,7 @@ public final class QuantityFormat {
             return text + " " + unit.text().substring(1);
         }
         if (unit.text().startsWith("1e-6/") && !text.contains("e")) {
-            return text + "e-6 " + unit.text().substring(4);
+            return text + (number == 0 ? " " : "e-6 ") + unit.text().substring(4);
         }
         return text + " " + unit.text();
     }

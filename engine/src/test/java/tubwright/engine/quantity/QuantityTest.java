@@ -145,6 +145,7 @@ class QuantityTest {
         "2500 mm, LENGTH, 2.500 m",
         "0 mm, LENGTH, 0 mm",
         "23e-6 /K, EXPANSION, 23.00e-6 /K",
+        "0 /K, EXPANSION, 0 /K",
         "0.3, DIMENSIONLESS, 0.3000",
     })
     void aQuantityIsWrittenReadably(String text, Dimension dimension, String written) {

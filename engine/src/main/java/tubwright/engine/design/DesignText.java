@@ -33,9 +33,8 @@ record DesignText(
 
         @Says("Layups by name.") @Needed List<Named<LaminateText>> laminates,
 
-        @Says("Areas of one laminate. A later zone covers an earlier one where they overlap; every strip and wall needs"
-                + " a zone.")
-        @Needed
+        @Says("Areas of one laminate. A later zone covers an earlier one where they overlap. What no zone covers takes"
+                + " the laminate named like its strip or wall.")
         List<Named<ZoneText>> zones,
 
         @Says("Local extra plies, laid in the order written.")
@@ -43,7 +42,7 @@ record DesignText(
 
         @Says(
                 "What comes out of one mould (or is one sheet): a name and the strips and walls it is made of. A wall that"
-                        + " is in no piece is a piece of its own; strips in no piece form one piece \"shell\".")
+                        + " is in no piece is a piece of its own; strips in no piece form one piece, \"skin\".")
         List<Named<List<Name>>> pieces,
 
         @Says("What holds the pieces together.") List<Named<JointText>> joints,

@@ -8,18 +8,17 @@ import tubwright.engine.design.text.Choose;
 import tubwright.engine.design.text.In;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
-import tubwright.engine.design.text.Otherwise;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.Says;
+import tubwright.engine.laminate.Reference;
 import tubwright.engine.quantity.Dimension;
 
 /** A layup as written. */
 @Says("A layup: a stack of plies by its orientation code, with or without a core, or a metal sheet.")
 @Choose({"stack", "sheet"})
 record LaminateText(
-        @Says(
-                "Orientation code, outer face first: \"[45c/0_2/core/0_2/45c]\". Letters after an angle are names of plies"
-                        + " in the legend; \"core\" is the core.")
+        @Says("Orientation code, outer face first: \"[45c/0_2/core/0_2/45c]\". Letters after an angle pick the ply from"
+                + " the legend; \"core\" is the core, \"core(90)\" with its ribbon across.")
         Optional<String> stack,
 
         @Says("Legend: which material each letter of the stack stands for; \"ply\" is the one of angles without a"
@@ -31,10 +30,7 @@ record LaminateText(
         @Says("Thickness of the core.") @In(value = Dimension.LENGTH, positive = true)
         Optional<Amount> coreThickness,
 
-        @Says("Direction of the core's ribbon from the reference direction.") @In(Dimension.ANGLE) @Otherwise("0 deg")
-        Amount ribbon,
-
-        @Says("Film adhesive between core and skins, one film each side.")
+        @Says("Film adhesive, one film on each side of the core (or wherever the stack says \"film\").")
         Optional<Name> film,
 
         @Says("Metal sheet: its material.") Optional<Name> sheet,
@@ -42,14 +38,8 @@ record LaminateText(
         @Says("Metal sheet: its gauge.") @In(value = Dimension.LENGTH, positive = true)
         Optional<Amount> thickness,
 
-        @Says("Which surface of the laminate lies on the drawn shape.") @Otherwise("outer")
-        Reference reference,
+        @Says("Which surface of the laminate lies on the drawn shape; left out, the outer one on skin and the middle on"
+                + " walls.")
+        Optional<Reference> reference,
 
-        Place place) {
-
-    /** Which surface of the laminate lies on the drawn shape. */
-    enum Reference {
-        OUTER,
-        MIDDLE
-    }
-}
+        Place place) {}

@@ -12,4 +12,7 @@ record MeshText(
         @Says("Edge length of an element where nothing asks for smaller ones.")
         @In(value = Dimension.LENGTH, positive = true)
         @Otherwise("30 mm")
-        Amount size) {}
+        Amount size) {
+    /** The size where a design says nothing, m. */
+    static final double USUAL_SIZE = 0.030;
+}

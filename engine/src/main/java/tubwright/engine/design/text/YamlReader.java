@@ -61,6 +61,15 @@ public final class YamlReader {
      * @throws DesignError if it cannot be read, is not UTF-8 or is not a mapping
      */
     public static Tree.Mapping read(Path path) {
+        return read(contents(path), path.toString());
+    }
+
+    /**
+     * The text of a file.
+     *
+     * @throws DesignError if it cannot be read or is not UTF-8
+     */
+    public static String contents(Path path) {
         String file = path.toString();
         byte[] bytes;
         try {
@@ -83,7 +92,7 @@ public final class YamlReader {
                     "the file cannot be read: " + broken.getMessage(),
                     "is it a text file on a sound disk?");
         }
-        return read(decode(file, bytes), file);
+        return decode(file, bytes);
     }
 
     /** Reads a text; the file's name is for messages only. */

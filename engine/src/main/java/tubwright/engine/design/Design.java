@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.design;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import tubwright.engine.design.text.DesignError;
+import tubwright.engine.design.text.Place;
+import tubwright.engine.structure.Tub;
+
+/**
+ * A design document, read and resolved.
+ *
+ * @param name of the tub
+ * @param by who designs it
+ * @param notes anything a reader should know
+ * @param variants the design as written first, then its variants in the order of the document
+ * @param warnings what should be looked at, over all variants
+ * @param file the design file
+ * @param text its contents, byte for byte what the answers come from
+ */
+public record Design(
+        String name,
+        Optional<String> by,
+        Optional<String> notes,
+        List<Variant> variants,
+        List<Warning> warnings,
+        Path file,
+        String text) {
+    /** Name of the variant that is the design as written. */
+    public static final String AS_DESIGNED = "as designed";
+
+    /** The file read when a folder is given. */
+    public static final String FILE_NAME = "tub.yaml";
+
+    /**
+     * One way to build the tub.
+     *
+     * @param name {@value Design#AS_DESIGNED} or the variant's
+     * @param targets what it must reach
+     * @param tub with every name resolved
+     */
+    public record Variant(String name, Targets targets, Tub tub) {}
+
+    public Design {
+        variants = List.copyOf(variants);
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * Reads a design.
+     *
+     * @param path the design file, or a folder with a {@value #FILE_NAME} in it
+     * @throws DesignError with every fault found, each with file, line and column
+     */
+    public static Design read(Path path) {
+        Path file = Files.isDirectory(path) ? path.resolve(FILE_NAME) : path;
+        if (Files.isDirectory(path) && !Files.exists(file)) {
+            throw new DesignError(
+                    Place.of(path.toString()),
+                    "the folder has no " + FILE_NAME,
+                    "\"tubwright new DIR\" starts a design that runs");
+        }
+        return DesignReader.read(file);
+    }
+
+    /** The design as written. */
+    public Variant asDesigned() {
+        return variants.getFirst();
+    }
+
+    /** The variant of a name. */
+    public Optional<Variant> variant(String name) {
+        return variants.stream().filter(v -> v.name().equals(name)).findFirst();
+    }
+
+    /** The names of the variants, for a message. */
+    public String variantNames() {
+        return variants.stream().map(Variant::name).collect(Collectors.joining(", "));
+    }
+}

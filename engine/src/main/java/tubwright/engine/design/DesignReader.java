@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.design;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tubwright.engine.design.text.Binder;
+import tubwright.engine.design.text.Faults;
+import tubwright.engine.design.text.Name;
+import tubwright.engine.design.text.Named;
+import tubwright.engine.design.text.Overlay;
+import tubwright.engine.design.text.Tree;
+import tubwright.engine.design.text.YamlReader;
+import tubwright.engine.mesh.SurfaceLayout;
+import tubwright.engine.shape.TubShape;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Joint;
+import tubwright.engine.structure.Stiffener;
+import tubwright.engine.structure.Tub;
+
+/** From file to {@link Design}: reads the text once, lays each variant over it, resolves the names of each. */
+final class DesignReader {
+    private static final String VARIANTS = "variants";
+    private static final List<String> NOT_IN_VARIANTS = List.of("tub", "by", VARIANTS);
+
+    private DesignReader() {}
+
+    static Design read(Path file) {
+        String contents = YamlReader.contents(file);
+        return read(YamlReader.read(contents, file.toString()), file, contents);
+    }
+
+    private static Design read(Tree.Mapping tree, Path file, String contents) {
+        DesignText base = Binder.bind(tree, DesignText.class);
+        Set<Warning> warnings = new LinkedHashSet<>();
+        List<Design.Variant> variants = new ArrayList<>();
+        Faults faults = new Faults();
+        faults.attempt(() -> resolve(base, Design.AS_DESIGNED, warnings)).ifPresent(variants::add);
+        Tree.Mapping bare = tree.without(VARIANTS);
+        for (Named<Tree.Mapping> variant : base.variants()) {
+            faults.attempt(() -> variant(bare, variant, warnings)).ifPresent(variants::add);
+        }
+        faults.throwIfAny();
+        return new Design(base.tub().text(), base.by(), base.notes(), variants, List.copyOf(warnings), file, contents);
+    }
+
+    private static Design.Variant variant(Tree.Mapping base, Named<Tree.Mapping> variant, Set<Warning> warnings) {
+        for (Tree.Entry entry : variant.value().entries()) {
+            if (NOT_IN_VARIANTS.contains(entry.key().text())) {
+                throw Names.unknown(new Name(entry.key().text(), entry.key().place()), List.of(), "key of a variant");
+            }
+        }
+        DesignText text = Binder.bind(Overlay.lay(base, variant.value()), DesignText.class);
+        return resolve(text, variant.name().text(), warnings);
+    }
+
+    /** Resolves every name of one variant; the order is that of the way of the data, each step needing those before. */
+    private static Design.Variant resolve(DesignText text, String variant, Set<Warning> warnings) {
+        List<Warning> found = new ArrayList<>();
+        TubShape shape = ShapeReader.read(text.shape());
+        MaterialReader materials = MaterialReader.of(text.materials());
+        LaminateReader laminates = new LaminateReader(text.laminates(), materials);
+        HardpointReader hardpoints = new HardpointReader(text.hardpoints(), shape);
+        LayoutReader layouts = new LayoutReader(text, shape, laminates, hardpoints);
+        SurfaceLayout layout = layouts.read();
+        Faults faults = new Faults();
+        Optional<List<Joint>> joints = faults.attempt(
+                () -> new JointReader(shape, layout, materials, laminates, found).read(text.joints(), text.place()));
+        Optional<List<Stiffener>> stiffeners =
+                faults.attempt(() -> new StiffenerReader(shape, materials).read(text.stiffeners()));
+        Optional<List<Case>> cases = faults.attempt(() -> new CaseReader(shape, hardpoints).read(text.cases()));
+        faults.throwIfAny();
+        warnings.addAll(found);
+        Tub tub = new Tub(
+                text.tub().text(),
+                variant,
+                text.construction(),
+                shape,
+                layout,
+                text.mesh().map(m -> m.size().si()).orElse(MeshText.USUAL_SIZE),
+                layouts.zoneLaminates(),
+                layouts.patchPlies(),
+                joints.orElseThrow(),
+                stiffeners.orElseThrow(),
+                hardpoints.all(),
+                cases.orElseThrow());
+        return new Design.Variant(variant, Targets.of(text.targets()), tub);
+    }
+}

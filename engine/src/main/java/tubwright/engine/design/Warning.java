@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.design;
+
+import tubwright.engine.design.text.Place;
+
+/**
+ * Something in a design that can be built but should be looked at.
+ *
+ * @param place where it stands
+ * @param text what it is
+ * @param rule the published rule or the assumption it is held against
+ */
+public record Warning(Place place, String text, String rule) {
+    @Override
+    public String toString() {
+        return place + ": " + text + (rule.isEmpty() ? "" : " (" + rule + ")");
+    }
+}

@@ -73,7 +73,7 @@ rem Lets Java remember, from one trial run on the example, which classes are nee
 set "TRIAL=%WORK%\trial"
 if exist "%TRIAL%" rmdir /s /q "%TRIAL%"
 mkdir "%TRIAL%"
-"%JAVA_HOME%\bin\java.exe" %FLAGS% -XX:AOTMode=record "-XX:AOTConfiguration=%TRIAL%\aot.config" -cp "%JAR%" tubwright.desk.Main check "%HERE%examples\larkspur" >"%WORK%\trial.log" 2>&1 <nul
+"%JAVA_HOME%\bin\java.exe" %FLAGS% -XX:AOTMode=record "-XX:AOTConfiguration=%TRIAL%\aot.config" -cp "%JAR%" tubwright.desk.Main run "%HERE%examples\larkspur" --quick --out "%TRIAL%\run" >"%WORK%\trial.log" 2>&1 <nul
 if not errorlevel 1 "%JAVA_HOME%\bin\java.exe" %FLAGS% -XX:AOTMode=create "-XX:AOTConfiguration=%TRIAL%\aot.config" "-XX:AOTCache=%TRIAL%\tubwright.aot" -cp "%JAR%" >>"%WORK%\trial.log" 2>&1 <nul
 if exist "%TRIAL%\tubwright.aot" move /y "%TRIAL%\tubwright.aot" "%CACHE%" >nul
 rem An empty cache: tried, and not to be had here.

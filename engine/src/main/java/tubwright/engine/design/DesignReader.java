@@ -14,6 +14,9 @@ import tubwright.engine.design.text.Named;
 import tubwright.engine.design.text.Overlay;
 import tubwright.engine.design.text.Tree;
 import tubwright.engine.design.text.YamlReader;
+import tubwright.engine.laminate.LayupAdvice;
+import tubwright.engine.laminate.LayupAdvice.Severity;
+import tubwright.engine.laminate.LayupPractice;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.structure.Case;
@@ -73,6 +76,9 @@ final class DesignReader {
                 faults.attempt(() -> new StiffenerReader(shape, materials).read(text.stiffeners()));
         Optional<List<Case>> cases = faults.attempt(() -> new CaseReader(shape, hardpoints).read(text.cases()));
         faults.throwIfAny();
+        Set<String> used = new LinkedHashSet<>(layouts.usedLaminates());
+        text.joints().forEach(j -> used.addAll(j.value().laminates()));
+        layupPractice(laminates, used, found);
         warnings.addAll(found);
         Tub tub = new Tub(
                 text.tub().text(),
@@ -88,5 +94,25 @@ final class DesignReader {
                 hardpoints.all(),
                 cases.orElseThrow());
         return new Design.Variant(variant, Targets.of(text.targets()), tub);
+    }
+
+    private static void layupPractice(LaminateReader laminates, Set<String> used, List<Warning> found) {
+        laminates.all().forEach((name, entry) -> {
+            if (used.contains(name)) {
+                for (LayupAdvice advice : LayupPractice.check(entry.laminate())) {
+                    found.add(new Warning(
+                            entry.place(),
+                            advice.severity(),
+                            "laminate \"" + name + "\": " + advice.text(),
+                            advice.rule() + ": " + advice.source()));
+                }
+            } else {
+                found.add(new Warning(
+                        entry.place(),
+                        Severity.NOTE,
+                        "laminate \"" + name + "\" is used nowhere",
+                        "take it out or use it"));
+            }
+        });
     }
 }

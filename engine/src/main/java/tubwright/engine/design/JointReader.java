@@ -33,6 +33,7 @@ final class JointReader {
     private static final double DEFAULT_OVERLAP = 0.025;
     private static final String DEFAULT_ADHESIVE = "paste-epoxy";
 
+    private final TubShape shape;
     private final MaterialReader materials;
     private final LaminateReader laminates;
     private final List<Warning> warnings;
@@ -45,6 +46,7 @@ final class JointReader {
             MaterialReader materials,
             LaminateReader laminates,
             List<Warning> warnings) {
+        this.shape = shape;
         this.materials = materials;
         this.laminates = laminates;
         this.warnings = warnings;
@@ -89,7 +91,8 @@ final class JointReader {
                 .filter(l -> !joints.containsKey(l.name))
                 .forEach(l -> joints.put(l.name, byDefault(l, place)));
         walls.stream()
-                .map(w -> new Line(LineNames.wallEdge(w), true))
+                .flatMap(w -> LineNames.wallEdges(shape, w).stream())
+                .map(w -> new Line(w, true))
                 .filter(l -> !joints.containsKey(l.name))
                 .forEach(l -> joints.put(l.name, byDefault(l, place)));
         return List.copyOf(joints.values());
@@ -111,7 +114,8 @@ final class JointReader {
                 if (!all) {
                     Names.require(wall, walls, "wall");
                 }
-                (all ? walls : List.of(wall.text())).forEach(w -> lines.add(new Line(LineNames.wallEdge(w), true)));
+                (all ? walls : List.of(wall.text()))
+                        .forEach(w -> LineNames.wallEdges(shape, w).forEach(e -> lines.add(new Line(e, true))));
             }
         }
         return lines;

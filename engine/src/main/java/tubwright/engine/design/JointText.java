@@ -3,6 +3,7 @@ package tubwright.engine.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tubwright.engine.design.text.Choose;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Place;
@@ -23,4 +24,12 @@ record JointText(
         @Says("Walls whose edges it holds, or \"all\".") List<Name> walls,
         @Says("A bond line.") Optional<BondedText> bonded,
         @Says("Rows of rivets or bolts.") Optional<RivetedText> riveted,
-        Place place) {}
+        Place place) {
+    /** Names of the laminates it mentions: its tape, its sheets. */
+    List<String> laminates() {
+        return Stream.concat(
+                        bonded.flatMap(BondedText::tape).stream(), riveted.map(RivetedText::sheetMaterial).stream())
+                .map(Name::text)
+                .toList();
+    }
+}

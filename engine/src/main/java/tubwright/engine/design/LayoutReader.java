@@ -3,9 +3,11 @@ package tubwright.engine.design;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tubwright.engine.design.text.Amount;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
@@ -34,6 +36,7 @@ final class LayoutReader {
     private final HardpointReader hardpoints;
     private final List<String> strips;
     private final List<String> walls;
+    private final Set<String> usedLaminates = new LinkedHashSet<>();
     private final Map<String, Laminate> zoneLaminates = new LinkedHashMap<>();
     private final Map<String, List<Layer>> patchPlies = new LinkedHashMap<>();
 
@@ -73,6 +76,11 @@ final class LayoutReader {
         return zoneLaminates;
     }
 
+    /** Names of the laminates that lie somewhere. */
+    Set<String> usedLaminates() {
+        return usedLaminates;
+    }
+
     /** Plies of every patch. */
     Map<String, List<Layer>> patchPlies() {
         return patchPlies;
@@ -88,6 +96,7 @@ final class LayoutReader {
                     "zone \"" + named.name() + "\" lies on strips and on walls",
                     "make two zones of it; both may name the same laminate");
         }
+        usedLaminates.add(zone.laminate().text());
         zoneLaminates.put(named.name().text(), laminates.placed(zone.laminate(), onWalls > 0));
         return new SurfaceLayout.Zone(named.name().text(), areas(zone.on(), zone.x()));
     }
@@ -148,6 +157,7 @@ final class LayoutReader {
                     kind + " \"" + part + "\" has no laminate" + (onWall ? "" : " over some of its length"),
                     "write a zone on it, or a laminate called \"" + part + "\"");
         }
+        usedLaminates.add(part.text());
         zoneLaminates.putIfAbsent(part.text(), laminates.placed(part, onWall));
     }
 
@@ -222,10 +232,7 @@ final class LayoutReader {
 
     private List<Area> areasOf(Name opening) {
         int slash = opening.text().indexOf('/');
-        List<String> known = new ArrayList<>();
-        shape.openings().forEach(o -> known.add(o.name()));
-        shape.walls().forEach(w -> w.holes().forEach(h -> known.add(w.name() + "/" + h.name())));
-        Names.require(opening, known, "opening");
+        Names.require(opening, LineNames.openings(shape), "opening");
         return slash < 0 || shape.openings().stream().anyMatch(o -> o.name().equals(opening.text()))
                 ? List.of(OnStrips.whole(strips))
                 : List.of(new OnWall(opening.text().substring(0, slash)));

@@ -9,6 +9,7 @@ import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
 import tubwright.engine.material.Metal;
 import tubwright.engine.shape.TubShape;
+import tubwright.engine.shape.Wall;
 import tubwright.engine.structure.Stiffener;
 
 /** The bars of a design, one for each line they follow. */
@@ -38,15 +39,15 @@ final class StiffenerReader {
         double offset = text.offset().map(Amount::si).orElse(geometry.depth());
         String words = named.name() + ": " + geometry.words() + ", " + metal.name();
         List<String> lines = new ArrayList<>();
-        text.corners().forEach(c -> lines.add(corner(c)));
-        text.openings().forEach(o -> lines.add(opening(o)));
-        text.stations().forEach(w -> lines.add(station(w)));
+        text.corners().forEach(c -> lines.addAll(corner(c)));
+        text.openings().forEach(o -> lines.addAll(opening(o)));
+        text.stations().forEach(w -> lines.addAll(station(w)));
         return lines.stream()
                 .map(line -> new Stiffener(line, geometry.of(metal), offset, words))
                 .toList();
     }
 
-    private String corner(Name name) {
+    private List<String> corner(Name name) {
         List<String> corners = new ArrayList<>();
         List<String> strips = shape.strips();
         for (int i = 0; i + 1 < strips.size(); i++) {
@@ -57,23 +58,19 @@ final class StiffenerReader {
             String a = strips.get(i);
             String b = strips.get(i + 1);
             if (parts[0].equals(a) && parts[1].equals(b) || parts[0].equals(b) && parts[1].equals(a)) {
-                return LineNames.corner(a, b);
+                return LineNames.corners(a, b);
             }
         }
         throw Names.unknown(name, corners, "corner line");
     }
 
-    private String opening(Name name) {
-        List<String> known = new ArrayList<>();
-        shape.openings().forEach(o -> known.add(o.name()));
-        shape.walls().forEach(w -> w.holes().forEach(h -> known.add(w.name() + "/" + h.name())));
-        Names.require(name, known, "opening");
-        return LineNames.openingEdge(name.text());
+    private List<String> opening(Name name) {
+        Names.require(name, LineNames.openings(shape), "opening");
+        return LineNames.openingEdges(shape, name.text());
     }
 
-    private String station(Name name) {
-        List<String> known = shape.walls().stream().map(w -> w.name()).toList();
-        Names.require(name, known, "wall");
-        return LineNames.station(name.text());
+    private List<String> station(Name name) {
+        Names.require(name, shape.walls().stream().map(Wall::name).toList(), "wall");
+        return LineNames.stations(shape, name.text());
     }
 }

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.EnergyShare;
+import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.VariantAnswer;
+
+/** The few sums a reader of answers needs, made in one place so that console, JSON and page agree. */
+public final class Reading {
+    private Reading() {}
+
+    /** The first torsion case of a variant. */
+    public static Optional<CaseAnswer> torsion(VariantAnswer variant) {
+        return first(variant, CaseAnswer.Kind.TORSION);
+    }
+
+    /** The first bending case of a variant. */
+    public static Optional<CaseAnswer> bending(VariantAnswer variant) {
+        return first(variant, CaseAnswer.Kind.BENDING);
+    }
+
+    /** The case of that name in a variant. */
+    public static Optional<CaseAnswer> named(VariantAnswer variant, String name) {
+        return variant.cases().stream().filter(c -> c.name().equals(name)).findFirst();
+    }
+
+    /** Torsional stiffness over mass, N·m/rad per kg. */
+    public static Optional<Double> torsionPerMass(VariantAnswer variant) {
+        return torsion(variant).map(c -> c.stiffness().value() / variant.mass().whole().mass());
+    }
+
+    /** The largest {@code count} shares, and the rest as one named {@code everything else} if it is worth a line. */
+    public static List<EnergyShare> largest(CaseAnswer answer, int count) {
+        List<EnergyShare> all = answer.energy();
+        if (all.size() <= count + 1) {
+            return all;
+        }
+        List<EnergyShare> result = new ArrayList<>(all.subList(0, count));
+        double energy = 0;
+        double share = 0;
+        for (EnergyShare rest : all.subList(count, all.size())) {
+            energy += rest.energy();
+            share += rest.share();
+        }
+        result.add(new EnergyShare(EnergyShare.Kind.ZONE, "everything else", energy, share));
+        return result;
+    }
+
+    /** Mass by kind of item, kg, in the order of the kinds. */
+    public static Map<EnergyShare.Kind, Double> massByKind(MassAnswer mass) {
+        Map<EnergyShare.Kind, Double> result = new LinkedHashMap<>();
+        for (EnergyShare.Kind kind : EnergyShare.Kind.values()) {
+            double sum = mass.items().stream()
+                    .filter(i -> i.kind() == kind)
+                    .mapToDouble(MassAnswer.Item::mass)
+                    .sum();
+            if (sum > 0) {
+                result.put(kind, sum);
+            }
+        }
+        return result;
+    }
+
+    /** A kind in words. */
+    public static String words(EnergyShare.Kind kind) {
+        return switch (kind) {
+            case ZONE -> "skin";
+            case WALL -> "wall";
+            case JOINT -> "joint";
+            case HARDPOINT -> "hardpoint";
+            case STIFFENER -> "stiffener";
+            case SUPPORT -> "support";
+        };
+    }
+
+    private static Optional<CaseAnswer> first(VariantAnswer variant, CaseAnswer.Kind kind) {
+        return variant.cases().stream().filter(c -> c.kind() == kind).findFirst();
+    }
+}

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Option;
+import tubwright.desk.console.Terminal;
+import tubwright.desk.work.Workbench;
+import tubwright.engine.quantity.NearestName;
+
+/** The command line. */
+@Command(
+        name = "tubwright",
+        versionProvider = Version.class,
+        description = {
+            "Says how stiff a monocoque will be in torsion, where along its length it twists and what it weighs, before a"
+                    + " mould is cut."
+        },
+        synopsisHeading = "",
+        customSynopsis = {},
+        commandListHeading = "%nCommands:%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "Examples:",
+            "  tubwright new mytub              begin a design that runs as it stands",
+            "  tubwright check mytub            read it, check it, say it in words",
+            "  tubwright run mytub              compute it and write the report",
+            "  tubwright run mytub --json       the answer as JSON, for other programs",
+            "",
+            "Help on one command:  tubwright run --help"
+        })
+public final class Cli {
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Print the version.")
+    private boolean version;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Print this help.")
+    private boolean help;
+
+    private Cli() {}
+
+    /**
+     * Runs one command.
+     *
+     * @param terminal where to print
+     * @param bench the engine
+     * @param arguments as typed
+     * @return one of {@link ExitCode}
+     */
+    public static int run(Terminal terminal, Workbench bench, String... arguments) {
+        CommandLine line = new CommandLine(new Cli())
+                .addSubcommand(new RunCommand(terminal, bench))
+                .addSubcommand(new CheckCommand(terminal, bench))
+                .addSubcommand(new NewCommand(terminal, bench))
+                .addSubcommand(new MaterialsCommand(terminal, bench))
+                .addSubcommand(new SchemaCommand(terminal, bench));
+        Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
+        line.setOut(new PrintWriter(terminal.out(), true));
+        line.setErr(new PrintWriter(terminal.err(), true));
+        line.setUsageHelpWidth(80);
+        for (CommandLine each : all(line)) {
+            each.setColorScheme(CommandLine.Help.defaultColorScheme(ansi));
+            each.setExecutionExceptionHandler((trouble, _, _) -> Trouble.tell(terminal, trouble));
+            each.setParameterExceptionHandler((mistake, _) -> misunderstood(terminal, mistake));
+        }
+        if (arguments.length == 0) {
+            line.usage(line.getOut(), ansi);
+            return ExitCode.USAGE;
+        }
+        try {
+            int code = line.execute(arguments);
+            terminal.out().flush();
+            return code;
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            return Trouble.tell(terminal, e);
+        }
+    }
+
+    private static List<CommandLine> all(CommandLine line) {
+        List<CommandLine> result = new ArrayList<>(line.getSubcommands().values());
+        result.addFirst(line);
+        return result;
+    }
+
+    private static int misunderstood(Terminal terminal, CommandLine.ParameterException mistake) {
+        CommandLine line = mistake.getCommandLine();
+        String message = mistake.getMessage();
+        if (mistake instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            String word = unmatched.getUnmatched().getFirst();
+            boolean command = line.getParent() == null && !word.startsWith("-");
+            List<String> known = command
+                    ? List.copyOf(line.getSubcommands().keySet())
+                    : line.getCommandSpec().options().stream()
+                            .flatMap(o -> Stream.of(o.names()))
+                            .toList();
+            message = (command ? "there is no command \"" : "not understood: \"") + word + "\""
+                    + NearestName.of(word, known)
+                            .map(n -> "; did you mean \"" + n + "\"?")
+                            .orElse("");
+        }
+        terminal.say(terminal.look(Terminal.Look.BAD, "tubwright: ") + message);
+        terminal.say("    " + line.getCommandSpec().qualifiedName() + " --help says what it takes");
+        return ExitCode.USAGE;
+    }
+}

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.console.Progress;
+import tubwright.desk.console.RunSummary;
+import tubwright.desk.console.Terminal;
+import tubwright.desk.console.Terminal.Look;
+import tubwright.desk.export.AnswerJson;
+import tubwright.desk.export.RunFolder;
+import tubwright.desk.export.VtuWriter;
+import tubwright.desk.report.Note;
+import tubwright.desk.text.Figures;
+import tubwright.desk.work.UserMistake;
+import tubwright.desk.work.Workbench;
+import tubwright.engine.quantity.Dimension;
+import tubwright.engine.quantity.NearestName;
+import tubwright.engine.quantity.Quantity;
+import tubwright.engine.quantity.QuantityException;
+import tubwright.engine.response.VariantAnswer;
+
+/** {@code tubwright run}: computes a design and writes its run folder. */
+@Command(
+        name = "run",
+        description = {
+            "Compute a design: torsional and bending stiffness with their mesh error, twist along the tub, where the"
+                    + " flexibility lives, mass by piece; every variant beside the others."
+        },
+        synopsisHeading = "Usage: ",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        footer = {
+            "",
+            "Writes DIR/runs/latest (report.html, answer.json, fields/*.vtu, inputs/), replacing the run before; use"
+                    + " --name to keep several.",
+            "",
+            "Examples:",
+            "  tubwright run examples/larkspur",
+            "  tubwright run mytub --variant aluminium --name sheet-1.2",
+            "  tubwright run mytub --quick --json"
+        })
+final class RunCommand implements Callable<Integer> {
+    private final Terminal terminal;
+    private final Workbench bench;
+
+    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
+    private Path place;
+
+    @Option(
+            names = "--variant",
+            paramLabel = "NAME",
+            description = "Compute this variant only; may be given several times. The first named leads the report. The"
+                    + " design as written is called \"as designed\".")
+    private List<String> variants = new ArrayList<>();
+
+    @Option(
+            names = "--mesh",
+            paramLabel = "SIZE",
+            description = "Finest mesh size with its unit, e.g. \"12 mm\", instead of the design's own.")
+    private Optional<String> mesh = Optional.empty();
+
+    @Option(
+            names = "--quick",
+            description = "Coarser meshes: an answer in a moment, with a wider error.")
+    private boolean quick;
+
+    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
+    private boolean json;
+
+    @Option(names = "--name", paramLabel = "NAME", description = "Name of the run folder below DIR/runs; default: latest.")
+    private String name = "latest";
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the run folder here instead.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Print this help.")
+    private boolean help;
+
+    RunCommand(Terminal terminal, Workbench bench) {
+        this.terminal = terminal;
+        this.bench = bench;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        OptionalDouble size = meshSize();
+        Path target = target();
+        try (Progress progress = new Progress(terminal)) {
+            progress.stage("reading " + place);
+            Workbench.Draft draft = bench.read(place);
+            checkNames(draft);
+            // Begun before computing, so that a place that cannot be written to is found out now and not at the end.
+            try (RunFolder folder = RunFolder.begin(target)) {
+                RunAnswer answer = draft.run(
+                        new Workbench.Request(variants, size, quick, stamp(), Version.text()), progress::stage);
+                progress.stage("writing the report");
+                String document = AnswerJson.write(answer);
+                write(folder, answer, document, draft);
+                folder.finish();
+                progress.done();
+                if (json) {
+                    terminal.out().print(document);
+                } else {
+                    RunSummary.lines(terminal, answer).forEach(terminal::print);
+                    terminal.print("");
+                    terminal.print("  " + terminal.look(Look.STRONG, shown(folder.target().resolve("report.html"))));
+                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                }
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private static void write(RunFolder folder, RunAnswer answer, String document, Workbench.Draft draft)
+            throws IOException {
+        folder.text("report.html", Note.write(answer));
+        folder.text(RunFolder.ANSWER, document);
+        for (VariantAnswer variant : answer.variants()) {
+            try (OutputStream stream = folder.open(fieldsName(variant.variant()))) {
+                VtuWriter.write(variant, answer.layups(), stream);
+            }
+        }
+        List<Path> files = draft.files();
+        if (!files.isEmpty()) {
+            Path root = files.getFirst().toAbsolutePath().getParent();
+            folder.copy(root, files, "inputs");
+        }
+    }
+
+    /** Name of a variant's field file in the run folder. */
+    static String fieldsName(String variant) {
+        return "fields/" + variant.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{Nd}]+", "-") + ".vtu";
+    }
+
+    private OptionalDouble meshSize() {
+        if (mesh.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            double size = Quantity.parse(mesh.get(), Dimension.LENGTH).si();
+            if (!(size > 0)) {
+                throw new UserMistake("--mesh " + mesh.get() + ": a mesh size is greater than zero");
+            }
+            return OptionalDouble.of(size);
+        } catch (QuantityException e) {
+            throw new UserMistake("--mesh: " + e.getMessage());
+        }
+    }
+
+    private Path target() {
+        if (!name.matches("[\\p{L}\\p{Nd}][\\p{L}\\p{Nd}._ -]*")) {
+            throw new UserMistake("--name " + name + ": use letters, digits, points, hyphens and blanks");
+        }
+        boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
+        Path folder = file ? place.toAbsolutePath().getParent() : place;
+        return out.orElse(folder.resolve("runs").resolve(name));
+    }
+
+    private void checkNames(Workbench.Draft draft) {
+        for (String variant : variants) {
+            if (!draft.variants().contains(variant)) {
+                String nearest = NearestName.of(variant, draft.variants())
+                        .map(n -> "; did you mean \"" + n + "\"?")
+                        .orElse("");
+                throw new UserMistake("there is no variant \"" + variant + "\"" + nearest + "\n    " + draft.tub() + " has: "
+                        + String.join(", ", draft.variants()));
+            }
+        }
+    }
+
+    /** Now, or the time of SOURCE_DATE_EPOCH (reproducible-builds.org) where set. */
+    private static String stamp() {
+        String epoch = System.getenv("SOURCE_DATE_EPOCH");
+        Instant now = epoch != null && epoch.matches("\\d{1,12}")
+                ? Instant.ofEpochSecond(Long.parseLong(epoch))
+                : Instant.now();
+        return now.truncatedTo(ChronoUnit.SECONDS).toString();
+    }
+
+    private static String shown(Path path) {
+        Path here = Path.of("").toAbsolutePath();
+        return path.startsWith(here) ? here.relativize(path).toString() : path.toString();
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.console;
+
+import tubwright.desk.text.Figures;
+
+/**
+ * One line that says what is being done: rewritten in place while a person watches, left out otherwise. Silent once
+ * closed. Safe for use by several threads.
+ */
+public final class Progress implements AutoCloseable {
+    private static final String WIPE = "\r\u001b[2K";
+    private static final char[] WHEEL = {'|', '/', '-', '\\'};
+
+    private final Terminal terminal;
+    private final long start = System.nanoTime();
+    private final Thread clock;
+    private String stage = "";
+    private int turn;
+    private boolean closed;
+
+    /** Begins; nothing is shown until the first {@link #stage}. */
+    public Progress(Terminal terminal) {
+        this.terminal = terminal;
+        clock = Thread.ofPlatform().daemon().name("tubwright-progress").unstarted(this::tick);
+        if (terminal.live()) {
+            clock.start();
+        }
+    }
+
+    /** Says what is being done now. */
+    public synchronized void stage(String words) {
+        stage = words;
+        draw();
+    }
+
+    /** Seconds since the beginning. */
+    public double seconds() {
+        return (System.nanoTime() - start) / 1e9;
+    }
+
+    @Override
+    public void close() {
+        done();
+    }
+
+    /** Takes the line away; nothing more is shown. */
+    public synchronized void done() {
+        if (!closed && terminal.live() && !stage.isEmpty()) {
+            terminal.err().print(WIPE);
+            terminal.err().flush();
+        }
+        closed = true;
+        clock.interrupt();
+    }
+
+    private void tick() {
+        try {
+            while (true) {
+                Thread.sleep(120);
+                synchronized (this) {
+                    if (closed) {
+                        return;
+                    }
+                    turn++;
+                    draw();
+                }
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void draw() {
+        if (closed || !terminal.live() || stage.isEmpty()) {
+            return;
+        }
+        String line = "  " + WHEEL[turn % WHEEL.length] + " " + stage + "  " + Figures.elapsed(seconds());
+        String shown = terminal.shown(line);
+        // Never wider than a narrow window: a wrapped line cannot be wiped.
+        terminal.err().print(WIPE + (shown.length() > 78 ? shown.substring(0, 78) : shown));
+        terminal.err().flush();
+    }
+}

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.export;
+
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Locale;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.Converged;
+import tubwright.engine.response.EnergyShare;
+import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.TwistLine;
+import tubwright.engine.response.VariantAnswer;
+
+/**
+ * The answer as one JSON document in SI units, each named in its key. {@code docs/json.md} explains every key; later
+ * versions add keys and never change or drop one.
+ */
+public final class AnswerJson {
+    /** Raised when keys are added. */
+    public static final int SCHEMA_VERSION = 1;
+
+    private final JsonGenerator json;
+
+    private AnswerJson(JsonGenerator json) {
+        this.json = json;
+    }
+
+    /** The document, ending in a line feed. */
+    public static String write(RunAnswer input) {
+        StringWriter text = new StringWriter(1 << 14);
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
+        ObjectWriteContext context = new ObjectWriteContext.Base() {
+            @Override
+            public tools.jackson.core.PrettyPrinter getPrettyPrinter() {
+                return printer;
+            }
+
+            @Override
+            public boolean hasPrettyPrinter() {
+                return true;
+            }
+        };
+        try (JsonGenerator generator = new JsonFactory().createGenerator(context, text)) {
+            new AnswerJson(generator).document(input);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void document(RunAnswer input) {
+        json.writeStartObject();
+        json.writeNumberProperty("schemaVersion", SCHEMA_VERSION);
+        json.writeStringProperty("program", "tubwright");
+        json.writeStringProperty("programVersion", input.version());
+        json.writeStringProperty("computedAt", input.stamp());
+        json.writeStringProperty("tub", input.tub());
+        json.writeStringProperty("about", input.about());
+        json.writeArrayPropertyStart("targets");
+        for (RunAnswer.Target target : input.targets()) {
+            json.writeStartObject();
+            json.writeStringProperty("what", target.what());
+            json.writeStringProperty("bound", target.atLeast() ? "at least" : "at most");
+            number("limit", target.limit());
+            number("value", target.value());
+            number("error", target.error());
+            json.writeStringProperty("unit", target.unit());
+            json.writeStringProperty("standing", words(target.standing()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("variants");
+        for (VariantAnswer variant : input.variants()) {
+            variant(variant);
+        }
+        json.writeEndArray();
+        strings("warnings", input.warnings());
+        json.writeStringProperty("caution", RunAnswer.CAUTION);
+        json.writeEndObject();
+    }
+
+    private void variant(VariantAnswer variant) {
+        json.writeStartObject();
+        json.writeStringProperty("variant", variant.variant());
+        json.writeStringProperty("construction", variant.construction());
+        json.writeNumberProperty("pieceCount", variant.pieceCount());
+        json.writeNumberProperty("fastenerCount", variant.fastenerCount());
+        number("seamLength_m", variant.seamLength());
+        json.writeNumberProperty("meshNodes", variant.mesh().nodeCount());
+        json.writeNumberProperty("meshElements", variant.mesh().elementCount());
+        MassAnswer mass = variant.mass();
+        json.writeObjectPropertyStart("mass");
+        body(mass.whole());
+        json.writeArrayPropertyStart("pieces");
+        for (MassAnswer.Body piece : mass.pieces()) {
+            json.writeStartObject();
+            json.writeStringProperty("name", piece.name());
+            body(piece);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("items");
+        for (MassAnswer.Item item : mass.items()) {
+            json.writeStartObject();
+            json.writeStringProperty("kind", words(item.kind()));
+            json.writeStringProperty("name", item.name());
+            json.writeStringProperty("piece", item.piece());
+            number("area_m2", item.area());
+            number("mass_kg", item.mass());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeArrayPropertyStart("cases");
+        for (CaseAnswer answer : variant.cases()) {
+            answer(answer);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void body(MassAnswer.Body body) {
+        number("mass_kg", body.mass());
+        numbers("centreOfMass_m", body.centre());
+        numbers("inertia_kg_m2", body.inertia());
+    }
+
+    private void answer(CaseAnswer answer) {
+        boolean torsion = answer.kind() == CaseAnswer.Kind.TORSION;
+        json.writeStartObject();
+        json.writeStringProperty("case", answer.name());
+        json.writeStringProperty("kind", torsion ? "torsion" : "bending");
+        converged(torsion ? "torsionalStiffness" : "bendingStiffness", torsion ? "_N_m_per_rad" : "_N_per_m", answer);
+        number("frontStation_m", answer.frontStation());
+        number("rearStation_m", answer.rearStation());
+        json.writeStringProperty("includes", answer.includes());
+        number(torsion ? "couple_N_m" : "force_N", answer.load());
+        answer.twistLine().ifPresent(this::twistLine);
+        json.writeArrayPropertyStart("energy");
+        for (EnergyShare share : answer.energy()) {
+            json.writeStartObject();
+            json.writeStringProperty("kind", words(share.kind()));
+            json.writeStringProperty("name", share.name());
+            number("energy_J", share.energy());
+            number("share", share.share());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void converged(String name, String unit, CaseAnswer answer) {
+        Converged stiffness = answer.stiffness();
+        number(name + unit, stiffness.value());
+        number(name + "Error" + unit, stiffness.error());
+        json.writeObjectPropertyStart("convergence");
+        number("observedOrder", stiffness.order());
+        json.writeStringProperty("note", stiffness.note());
+        json.writeArrayPropertyStart("samples");
+        for (Converged.Sample sample : stiffness.samples()) {
+            json.writeStartObject();
+            number("meshSize_m", sample.meshSize());
+            json.writeNumberProperty("unknowns", sample.unknowns());
+            number("value" + unit, sample.value());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void twistLine(TwistLine line) {
+        json.writeObjectPropertyStart("twistLine");
+        numbers("stations_m", line.stations());
+        numbers("angles_rad", line.angles());
+        numbers("slopes_rad_per_m", line.slopes());
+        numbers("rigidities_N_m2", line.rigidities());
+        json.writeArrayPropertyStart("jumps");
+        for (TwistLine.Jump jump : line.jumps()) {
+            json.writeStartObject();
+            json.writeStringProperty("joint", jump.joint());
+            number("station_m", jump.station());
+            number("angle_rad", jump.angle());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void numbers(String name, double[] values) {
+        json.writeArrayPropertyStart(name);
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                json.writeNumber(tidy(value));
+            } else {
+                json.writeNull();
+            }
+        }
+        json.writeEndArray();
+    }
+
+    private void strings(String name, List<String> values) {
+        json.writeArrayPropertyStart(name);
+        values.forEach(json::writeString);
+        json.writeEndArray();
+    }
+
+    /** JSON has no words for NaN and infinity; they become null. */
+    private void number(String name, double value) {
+        if (Double.isFinite(value)) {
+            json.writeNumberProperty(name, tidy(value));
+        } else {
+            json.writeNullProperty(name);
+        }
+    }
+
+    /** Ten significant digits: beyond them, sums made in another order differ. */
+    private static double tidy(double value) {
+        return value == 0 ? 0.0 : Double.parseDouble(String.format(Locale.ROOT, "%.9e", value));
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

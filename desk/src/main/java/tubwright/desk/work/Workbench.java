@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import tubwright.desk.answer.CheckAnswer;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.engine.material.Material;
+
+/** What the commands ask of the engine. */
+public interface Workbench {
+    /**
+     * Reads a design.
+     *
+     * @param place its folder, or the file itself
+     * @throws UserMistake or an engine's exception for wrong input, if it cannot be read
+     */
+    Draft read(Path place);
+
+    /** The JSON Schema of the design document. */
+    String schema();
+
+    /** The shipped materials, in the order of their families. */
+    List<Material> materials();
+
+    /** A commented design that runs as it stands: file names and their content. */
+    Map<String, String> starter();
+
+    /** A design that was read. */
+    interface Draft {
+        /** Name of the tub. */
+        String tub();
+
+        /** Names of the variants, as designed first. */
+        List<String> variants();
+
+        /** The files it was read from. */
+        List<Path> files();
+
+        /** The design in words. */
+        CheckAnswer check();
+
+        /** Computes. */
+        RunAnswer run(Request request, Listener listener);
+    }
+
+    /**
+     * What to compute.
+     *
+     * @param variants names; empty for all
+     * @param meshSize finest mesh size, m; empty for the design's own
+     * @param quick whether to be content with coarser meshes
+     * @param stamp time to print on the answer
+     * @param version of the program
+     */
+    record Request(List<String> variants, OptionalDouble meshSize, boolean quick, String stamp, String version) {
+        public Request {
+            variants = List.copyOf(variants);
+        }
+    }
+
+    /** Hears what is being done. */
+    @FunctionalInterface
+    interface Listener {
+        /** Says a stage in words. */
+        void stage(String words);
+    }
+}

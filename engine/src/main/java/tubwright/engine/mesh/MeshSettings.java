@@ -9,9 +9,13 @@ import tubwright.engine.shape.ShapeException;
  * itself.
  *
  * @param size wanted edge length away from details, m
+ * @param cellTurn largest angle one element turns through in a fillet, rad, where the fillet is worth several elements
  * @param spots places to refine: hardpoints and their footprints
  */
-public record MeshSettings(double size, List<Spot> spots) {
+public record MeshSettings(double size, double cellTurn, List<Spot> spots) {
+    /** The usual angle one element turns through in a fillet, rad. */
+    public static final double USUAL_TURN = Math.toRadians(24);
+
     /**
      * A place to refine.
      *
@@ -29,6 +33,20 @@ public record MeshSettings(double size, List<Spot> spots) {
             throw ShapeException.about(
                     ShapeException.Subject.SETTINGS, "size", "the mesh size must be greater than zero, not " + size + " m");
         }
+        if (!(cellTurn > 0)) {
+            throw ShapeException.about(
+                    ShapeException.Subject.SETTINGS, "turn", "the largest turn of an element must be greater than zero");
+        }
+    }
+
+    /** The usual settings for a size with places to refine. */
+    public MeshSettings(double size, List<Spot> spots) {
+        this(size, USUAL_TURN, spots);
+    }
+
+    /** The same mesh made finer all over by a factor, fillets included: for extrapolation over two sizes. */
+    public MeshSettings refined(double factor) {
+        return new MeshSettings(size / factor, cellTurn / factor, spots);
     }
 
     /** A mesh of one size with no spots. */

@@ -24,6 +24,8 @@ public final class PlacedWall {
     /** Limits {a0, a1, b0, b1}; a range of a or b that runs to the skin is bounded by the tub's own extent. */
     private final double[] bounds;
 
+    private final double givenTop;
+
     private PlacedWall(
             TubShape shape,
             Wall wall,
@@ -41,6 +43,7 @@ public final class PlacedWall {
         this.alongB = alongB;
         this.normal = normal;
         this.bounds = limits.clone();
+        givenTop = limits[3];
         shrink();
         checkHoles();
     }
@@ -78,6 +81,22 @@ public final class PlacedWall {
     /** Bounds {a0, a1, b0, b1} of the panel, m. */
     public double[] bounds() {
         return bounds.clone();
+    }
+
+    /** Whether the panel ends below in a straight line short of the skin. */
+    public boolean straightBottom() {
+        return switch (wall) {
+            case Wall.Across across -> across.low().z().isPresent() && bounds[2] == 0;
+            case Wall.Along along -> along.bottom().isPresent();
+        };
+    }
+
+    /** Whether the panel ends above in a straight line short of the skin. */
+    public boolean straightTop() {
+        return switch (wall) {
+            case Wall.Across across -> across.high().z().isPresent() && bounds[3] == givenTop;
+            case Wall.Along along -> along.top().isPresent();
+        };
     }
 
     /** The point at (a, b), m. */
@@ -129,6 +148,51 @@ public final class PlacedWall {
     /** Distance from the straight limits, m; negative inside. */
     public double limitDistance(double a, double b) {
         return Math.max(Math.max(bounds[0] - a, a - bounds[1]), Math.max(bounds[2] - b, b - bounds[3]));
+    }
+
+    /** Points where sharp corners of the skin pierce the wall: 3 coordinates each; right half for walls across. */
+    public double[] sharpCorners() {
+        int n = shape.frames().getFirst().corners().size();
+        double[] out = new double[3 * n * shape.frames().size()];
+        int count = 0;
+        for (int k = 0; k < n; k++) {
+            for (int bay = 0; bay + 1 < shape.frames().size(); bay++) {
+                double from = shape.frames().get(bay).x();
+                double to = shape.frames().get(bay + 1).x();
+                double fa = offPlane(from, bay, k);
+                double fb = offPlane(to, bay, k);
+                boolean lastBay = bay + 2 == shape.frames().size();
+                boolean pierced = fa == 0 || fa * fb < 0 || lastBay && fb == 0;
+                if (!pierced) {
+                    continue;
+                }
+                double lo = from;
+                double hi = to;
+                for (int it = 0; it < 60; it++) {
+                    double m = (lo + hi) / 2;
+                    if ((offPlane(m, bay, k) < 0) == (fa < 0)) {
+                        lo = m;
+                    } else {
+                        hi = m;
+                    }
+                }
+                double x = fa == 0 ? from : lastBay && fb == 0 ? to : (lo + hi) / 2;
+                Section s = shape.section(x, bay);
+                if (s.radius(k) < 1e-3 && Math.abs(s.turn(k)) > Math.toRadians(8)) {
+                    out[count++] = x;
+                    out[count++] = across() ? s.cornerY(k) : origin[1];
+                    out[count++] = s.cornerZ(k);
+                }
+            }
+        }
+        return java.util.Arrays.copyOf(out, count);
+    }
+
+    private double offPlane(double x, int bay, int corner) {
+        Section s = shape.section(x, bay);
+        return (x - origin[0]) * normal[0]
+                + (s.cornerY(corner) - Math.abs(origin[1])) * Math.abs(normal[1])
+                + (s.cornerZ(corner) - origin[2]) * normal[2];
     }
 
     /** Exact area of the panel, holes taken out, m². */
@@ -225,6 +289,7 @@ public final class PlacedWall {
         }
         bounds[by] = start;
         bounds[by + 1] = end;
+        narrow();
         if (across()) {
             for (int i = 0; i <= n; i++) {
                 double[] p = position(0, start + (end - start) * i / n);
@@ -240,6 +305,40 @@ public final class PlacedWall {
                 }
             }
         }
+    }
+
+    /** For a wall across: draws the bounds of a in to the widest place. */
+    private void narrow() {
+        if (!across()) {
+            return;
+        }
+        double reach = bounds[1];
+        double widest = 0;
+        int n = 200;
+        for (int i = 0; i <= n; i++) {
+            double[] p = position(0, bounds[2] + (bounds[3] - bounds[2]) * i / n);
+            Section s = shape.section(Math.clamp(p[0], shape.front(), shape.rear()));
+            double inside = 0;
+            for (int j = 100; j > 0 && inside == 0; j--) {
+                if (s.distance(reach * j / 100, p[2]) <= 0) {
+                    inside = reach * j / 100;
+                }
+            }
+            double outside = inside + reach / 100;
+            if (inside > widest - reach / 100) {
+                for (int it = 0; it < 50; it++) {
+                    double m = (inside + outside) / 2;
+                    if (s.distance(m, p[2]) <= 0) {
+                        inside = m;
+                    } else {
+                        outside = m;
+                    }
+                }
+                widest = Math.max(widest, inside);
+            }
+        }
+        bounds[0] = -widest;
+        bounds[1] = widest;
     }
 
     private boolean limited(double b) {

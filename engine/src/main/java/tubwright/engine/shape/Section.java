@@ -9,9 +9,7 @@ package tubwright.engine.shape;
  * <p>Arrays are the section's own: read only.
  */
 public final class Section {
-    /** Station, m. */
-    public final double x;
-
+    private double x;
     final int n;
     final double[] y;
     final double[] z;
@@ -40,15 +38,38 @@ public final class Section {
     final double[] halfArcRate;
 
     Section(LoftCurves curves, double x, int interval) {
-        this.x = x;
-        n = curves.width / 3;
+        this(curves.width / 3);
+        fill(curves, x, interval, 0, n - 1);
+    }
+
+    /** An empty holder for {@link #fill}. */
+    Section(int corners) {
+        n = corners;
         y = new double[n];
         z = new double[n];
         radius = new double[n];
         yRate = new double[n];
         zRate = new double[n];
         radiusRate = new double[n];
-        for (int k = 0; k < n; k++) {
+        dirY = new double[n - 1];
+        dirZ = new double[n - 1];
+        spin = new double[n - 1];
+        chord = new double[n - 1];
+        chordRate = new double[n - 1];
+        turn = new double[n];
+        turnRate = new double[n];
+        tangent = new double[n];
+        tangentRate = new double[n];
+        halfArc = new double[n];
+        halfArcRate = new double[n];
+    }
+
+    /** Makes corners first to last (and what the strips between them need) valid at a station. */
+    void fill(LoftCurves curves, double at, int interval, int first, int last) {
+        x = at;
+        int from = Math.max(0, first - 1);
+        int to = Math.min(n - 1, last + 1);
+        for (int k = from; k <= to; k++) {
             y[k] = curves.value(interval, 3 * k, x);
             z[k] = curves.value(interval, 3 * k + 1, x);
             radius[k] = Math.max(0, curves.value(interval, 3 * k + 2, x));
@@ -56,12 +77,7 @@ public final class Section {
             zRate[k] = curves.slope(interval, 3 * k + 1, x);
             radiusRate[k] = curves.slope(interval, 3 * k + 2, x);
         }
-        dirY = new double[n - 1];
-        dirZ = new double[n - 1];
-        spin = new double[n - 1];
-        chord = new double[n - 1];
-        chordRate = new double[n - 1];
-        for (int k = 0; k < n - 1; k++) {
+        for (int k = from; k < to; k++) {
             double dy = y[k + 1] - y[k];
             double dz = z[k + 1] - z[k];
             double vy = yRate[k + 1] - yRate[k];
@@ -73,13 +89,7 @@ public final class Section {
             chordRate[k] = dirY[k] * vy + dirZ[k] * vz;
             spin[k] = (dirY[k] * vz - dirZ[k] * vy) / length;
         }
-        turn = new double[n];
-        turnRate = new double[n];
-        tangent = new double[n];
-        tangentRate = new double[n];
-        halfArc = new double[n];
-        halfArcRate = new double[n];
-        for (int k = 0; k < n; k++) {
+        for (int k = first; k <= last; k++) {
             // Across the centreline the neighbour side is the mirror image.
             double ay = k == 0 ? dirY[0] : dirY[k - 1];
             double az = k == 0 ? -dirZ[0] : dirZ[k - 1];
@@ -87,9 +97,11 @@ public final class Section {
             double by = k == n - 1 ? dirY[n - 2] : dirY[k];
             double bz = k == n - 1 ? -dirZ[n - 2] : dirZ[k];
             double bs = k == n - 1 ? -spin[n - 2] : spin[k];
-            double theta = Math.atan2(ay * bz - az * by, ay * by + az * bz);
+            double cross = ay * bz - az * by;
+            double dot = ay * by + az * bz;
+            double theta = Math.atan2(cross, dot);
             double sign = theta < 0 ? -1 : 1;
-            double t = Math.tan(Math.abs(theta) / 2);
+            double t = Math.abs(cross) / (1 + dot);
             turn[k] = theta;
             turnRate[k] = bs - as;
             tangent[k] = radius[k] * t;
@@ -97,6 +109,21 @@ public final class Section {
             halfArc[k] = radius[k] * Math.abs(theta) / 2;
             halfArcRate[k] = radiusRate[k] * Math.abs(theta) / 2 + radius[k] * sign * turnRate[k] / 2;
         }
+    }
+
+    /** Station, m. */
+    public double x() {
+        return x;
+    }
+
+    /** A corner's y before rounding, m. */
+    public double cornerY(int corner) {
+        return y[corner];
+    }
+
+    /** A corner's z before rounding, m. */
+    public double cornerZ(int corner) {
+        return z[corner];
     }
 
     /** Number of strips. */

@@ -114,6 +114,11 @@ public final class TubShape {
         return curves.interval(x);
     }
 
+    /** A reusable evaluator for hot loops; one per thread. */
+    public SkinEvaluator evaluator() {
+        return new SkinEvaluator(curves);
+    }
+
     /** Exact area of one side's strip between two stations, m², openings not taken out. */
     public double stripArea(int strip, double fromX, double toX) {
         return overBays(fromX, toX, (x, bay) -> {

@@ -76,9 +76,9 @@ final class DesignReader {
                 faults.attempt(() -> new StiffenerReader(shape, materials).read(text.stiffeners()));
         Optional<List<Case>> cases = faults.attempt(() -> new CaseReader(shape, hardpoints).read(text.cases()));
         faults.throwIfAny();
-        Set<String> used = new LinkedHashSet<>(layouts.usedLaminates());
-        text.joints().forEach(j -> used.addAll(j.value().laminates()));
-        layupPractice(laminates, used, found);
+        Set<String> inJoints = new LinkedHashSet<>();
+        text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
+        layupPractice(laminates, layouts.usedLaminates(), inJoints, found);
         warnings.addAll(found);
         Tub tub = new Tub(
                 text.tub().text(),
@@ -96,9 +96,11 @@ final class DesignReader {
         return new Design.Variant(variant, Targets.of(text.targets()), tub);
     }
 
-    private static void layupPractice(LaminateReader laminates, Set<String> used, List<Warning> found) {
+    /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */
+    private static void layupPractice(
+            LaminateReader laminates, Set<String> inZones, Set<String> inJoints, List<Warning> found) {
         laminates.all().forEach((name, entry) -> {
-            if (used.contains(name)) {
+            if (inZones.contains(name)) {
                 for (LayupAdvice advice : LayupPractice.check(entry.laminate())) {
                     found.add(new Warning(
                             entry.place(),
@@ -106,7 +108,7 @@ final class DesignReader {
                             "laminate \"" + name + "\": " + advice.text(),
                             advice.rule() + ": " + advice.source()));
                 }
-            } else {
+            } else if (!inJoints.contains(name)) {
                 found.add(new Warning(
                         entry.place(),
                         Severity.NOTE,

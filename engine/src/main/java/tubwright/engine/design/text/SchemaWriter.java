@@ -47,7 +47,7 @@ public final class SchemaWriter {
             definitions.set(name, JSON.objectNode()); // holds the place against recursion
             definitions.set(name, record(record, partial));
         }
-        return JSON.objectNode().put("$ref", "#/$defs/" + name.replace(" ", "%20"));
+        return refer(name);
     }
 
     private ObjectNode record(Class<?> record, boolean partial) {
@@ -100,13 +100,12 @@ public final class SchemaWriter {
     private ObjectNode property(Key key, boolean partial) {
         InByKey byKey = key.component().getAnnotation(InByKey.class);
         ObjectNode schema = byKey == null ? value(key.type(), key.in(), partial) : byKey(byKey);
-        if (partial && !schema.has("$ref")) {
+        if (partial) {
             schema = orNone(schema);
         }
         if (!key.says().isEmpty()) {
             schema.put("description", key.says());
         }
-        key.otherwise().ifPresent(o -> {});
         if (key.otherwise().isPresent()) {
             schema.put("default", key.otherwise().get().value());
         }
@@ -146,7 +145,7 @@ public final class SchemaWriter {
         return scalar(raw, in);
     }
 
-    private static ObjectNode scalar(Class<?> raw, Optional<In> in) {
+    private ObjectNode scalar(Class<?> raw, Optional<In> in) {
         ObjectNode schema = JSON.objectNode();
         if (raw.isEnum()) {
             ArrayNode words = schema.putArray("enum");
@@ -167,37 +166,58 @@ public final class SchemaWriter {
             schema.putArray("type").add("string").add("number");
             return schema;
         }
-        In of = in.get();
-        schema.put("type", "string");
-        if (raw == Amount.class) {
-            schema.put("pattern", UnitPattern.amount(of.value(), of.positive()));
-        } else if (raw == Amounts.class) {
-            schema.put("pattern", UnitPattern.amounts(of));
-        } else if (raw == Points.class) {
-            schema.put("pattern", UnitPattern.points(of));
-        } else if (raw == Span.class) {
-            schema.put("pattern", UnitPattern.span(of));
-        } else {
-            schema.put("pattern", UnitPattern.limit(of));
-        }
-        return schema;
+        return quantity(raw, in.get());
     }
 
-    private static ObjectNode byKey(InByKey annotation) {
+    /** A quantity, by reference: each way of writing one of a dimension is defined once. */
+    private ObjectNode quantity(Class<?> raw, In in) {
+        String words = in.value().words() + (in.positive() ? " above zero" : "");
+        if (raw == Amount.class) {
+            return define(words, UnitPattern.amount(in.value(), in.positive()));
+        }
+        if (raw == Amounts.class) {
+            return define("several of " + words, UnitPattern.amounts(in));
+        }
+        if (raw == Points.class) {
+            return define("points of " + words, UnitPattern.points(in));
+        }
+        if (raw == Span.class) {
+            return define("span of " + words, UnitPattern.span(in));
+        }
+        return define("bound of " + words, UnitPattern.limit(in));
+    }
+
+    private ObjectNode define(String words, String pattern) {
+        String name = words.replaceAll("[^a-zA-Z ]", "");
+        if (!definitions.has(name)) {
+            definitions.putObject(name).put("type", "string").put("pattern", pattern);
+        }
+        return refer(name);
+    }
+
+    private static ObjectNode refer(String name) {
+        return JSON.objectNode().put("$ref", "#/$defs/" + name.replace(" ", "%20"));
+    }
+
+    private ObjectNode byKey(InByKey annotation) {
         ObjectNode schema = JSON.objectNode().put("type", "object");
         ObjectNode properties = schema.putObject("properties");
         InByKey.Keys.of(annotation).forEach((word, meaning) -> {
-            ObjectNode property = properties.putObject(word).put("description", meaning.says());
-            boolean bare = meaning.dimension() == tubwright.engine.quantity.Dimension.DIMENSIONLESS
-                    || meaning.dimension() == tubwright.engine.quantity.Dimension.MOISTURE_EXPANSION;
-            if (bare) {
-                property.putArray("type").add("string").add("number");
-            } else {
-                property.put("type", "string");
-            }
-            property.put("pattern", UnitPattern.amount(meaning.dimension(), meaning.positive()));
+            String words = meaning.dimension().words() + (meaning.positive() ? " above zero" : "");
+            ObjectNode quantity = define(words, UnitPattern.amount(meaning.dimension(), meaning.positive()));
+            ObjectNode property = UnitPattern.bare(meaning.dimension()) ? orNumber(quantity) : quantity;
+            properties.set(word, property.put("description", meaning.says()));
         });
         schema.put("additionalProperties", false);
         return schema;
+    }
+
+    /** Editors read a plain number as a number, not as text. */
+    private static ObjectNode orNumber(ObjectNode quantity) {
+        ObjectNode either = JSON.objectNode();
+        ArrayNode of = either.putArray("anyOf");
+        of.add(quantity);
+        of.addObject().put("type", "number");
+        return either;
     }
 }

@@ -54,8 +54,13 @@ final class UnitPattern {
     }
 
     private static String one(Dimension dimension, boolean positive) {
-        boolean bare = dimension == Dimension.DIMENSIONLESS || dimension == Dimension.MOISTURE_EXPANSION;
-        return "(" + (positive ? POSITIVE : NUMBER) + "|" + FRACTION + ")\\s*" + unit(dimension) + (bare ? "?" : "");
+        return "(" + (positive ? POSITIVE : NUMBER) + "|" + FRACTION + ")\\s*" + unit(dimension)
+                + (bare(dimension) ? "?" : "");
+    }
+
+    /** True for what may be written as a plain number. */
+    static boolean bare(Dimension dimension) {
+        return dimension == Dimension.DIMENSIONLESS || dimension == Dimension.MOISTURE_EXPANSION;
     }
 
     static String amount(Dimension dimension, boolean positive) {

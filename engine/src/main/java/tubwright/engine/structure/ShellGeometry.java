@@ -3,8 +3,6 @@ package tubwright.engine.structure;
 
 /** Geometry and strain operators that quads and triangles share. */
 final class ShellGeometry {
-    private static final double DRILLING_FADE = 100;
-
     private ShellGeometry() {}
 
     /** Position, material axes, inverse metric and area factor at a point with given nodal functions. */
@@ -237,12 +235,8 @@ final class ShellGeometry {
         }
     }
 
-    /**
-     * Factor on the drilling strain, 1 on flat elements: rotations of a curved facet agree with its surface only to
-     * order size² times curvature, so where that exceeds the effective thickness of the nominal laminate the drilling
-     * strain fades to what bending costs, and a thin curved shell does not lock.
-     */
-    static double drillingScale(double[] d, double[] nominal, int nodes, double area, ShellWorkspace w) {
+    /** Square of (curvature × area / effective thickness of the nominal laminate): how far a facet is from its surface. */
+    static double bulge(double[] d, double[] nominal, int nodes, double area, ShellWorkspace w) {
         double[] e = w.axes[w.points];
         double sum = 0;
         for (int c = 0; c < 3; c++) {
@@ -257,8 +251,16 @@ final class ShellGeometry {
         double a66 = nominal[18];
         double b66 = nominal[21];
         double d66 = nominal[45] - b66 * b66 / a66;
-        double t2 = 12 * d66 / a66;
-        return 1 / Math.sqrt(1 + DRILLING_FADE * sum * area * area / t2);
+        return sum * area * area * a66 / (12 * d66);
+    }
+
+    /**
+     * Factor on a drilling strain, 1 on flat elements: rotations of a curved facet agree with its surface only to order
+     * size² times curvature, so where that exceeds the effective thickness the strain fades to what bending costs, and
+     * a thin curved shell does not lock.
+     */
+    static double fade(double rate, double bulge) {
+        return 1 / Math.sqrt(1 + rate * bulge);
     }
 
     /** Writes d × a, the coefficients of θ in a · (θ × d). */

@@ -26,7 +26,7 @@ public final class ShellKernel {
     /** Writes the stiffness of element {@code e}, n × n row-major, n = 24 or 18, at {@code offset} of the target. */
     void stiffness(int e, double[] target, int offset) {
         strainPoints(e);
-        ShellStiffness.integrate(structure.laminate(mesh.elementRegions()[e]), workspace, matrix);
+        ShellIntegral.integrate(structure.laminate(mesh.elementRegions()[e]), workspace, matrix);
         int n = workspace.freedoms();
         System.arraycopy(matrix, 0, target, offset, n * n);
     }
@@ -60,7 +60,7 @@ public final class ShellKernel {
         strainPoints(e);
         displacements(e, u);
         double[] c = structure.laminate(mesh.elementRegions()[e]);
-        double drilling = ShellStiffness.drilling(c);
+        double drilling = ShellIntegral.drilling(c);
         double energy = 0;
         for (int p = 0; p < workspace.points(); p++) {
             workspace.strainAt(p, displacements, strains);

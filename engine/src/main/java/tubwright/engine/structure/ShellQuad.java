@@ -34,7 +34,10 @@ public final class ShellQuad {
     public static final int POINTS = 4;
 
     /** Share of the residual (non-equilibrated) membrane strain energy that is kept. */
-    static final double RESIDUAL_SHARE = 0.05;
+    private static final double RESIDUAL_SHARE = 0.1;
+
+    /** Strain of the alternating rotation pattern relative to the drilling strain: stiffness 100 times as large. */
+    private static final double PATTERN_WEIGHT = 10;
 
     private static final double KEEP = Math.sqrt(RESIDUAL_SHARE);
     private static final double G = 1 / Math.sqrt(3);
@@ -108,7 +111,7 @@ public final class ShellQuad {
             ShellWorkspace w,
             double[] stiffness) {
         strainPoints(corners, directors, reference, nominal, w);
-        ShellStiffness.integrate(laminate, w, stiffness);
+        ShellIntegral.integrate(laminate, w, stiffness);
     }
 
     /**
@@ -317,7 +320,9 @@ public final class ShellQuad {
             hx += HOURGLASS[i] * (e[0] * x[3 * i] + e[1] * x[3 * i + 1] + e[2] * x[3 * i + 2]);
             hy += HOURGLASS[i] * (e[3] * x[3 * i] + e[4] * x[3 * i + 1] + e[5] * x[3 * i + 2]);
         }
-        double scale = ShellGeometry.drillingScale(directors, nominal, 4, 4 * w.centreArea, w);
+        double bulge = ShellGeometry.bulge(directors, nominal, 4, 4 * w.centreArea, w);
+        double scale = ShellGeometry.fade(1, bulge);
+        double pattern = PATTERN_WEIGHT * ShellGeometry.fade(PATTERN_WEIGHT * PATTERN_WEIGHT, bulge);
         double[] first = w.strain[0];
         for (int i = 0; i < 4; i++) {
             int j = (i + 1) & 3;
@@ -337,7 +342,7 @@ public final class ShellQuad {
             System.arraycopy(first, 192, w.strain[p], 192, 24);
         }
         for (int i = 0; i < 4; i++) {
-            double f = scale * (HOURGLASS[i] - hx * dx[i] - hy * dy[i]) / 4;
+            double f = pattern * (HOURGLASS[i] - hx * dx[i] - hy * dy[i]) / 4;
             for (int p = 0; p < POINTS; p++) {
                 for (int c = 0; c < 3; c++) {
                     w.strain[p][195 + 6 * i + c] += HOURGLASS[p] * f * e[6 + c];

@@ -28,9 +28,12 @@ public final class ShellTriangle {
     public static final int POINTS = 3;
 
     /** Weight of the bows' mean strain; 3/2 makes in-plane bending of two triangles nearly exact (Felippa 2003). */
+    /** Weight of the drilling strain. */
+    private static final double DRILLING_WEIGHT = 3;
+
     private static final double MEAN_WEIGHT = 1.5;
     /** Share of the energy of the bows' zero-mean strain that is kept. */
-    private static final double SPREAD_SHARE = 0.05;
+    private static final double SPREAD_SHARE = 0.12;
 
     /** Makes three points integrate the square of the bubble's gradient exactly: √(4.05/1.6875). */
     private static final double BUBBLE = Math.sqrt(2.4);
@@ -96,7 +99,7 @@ public final class ShellTriangle {
             ShellWorkspace w,
             double[] stiffness) {
         strainPoints(corners, directors, reference, nominal, w);
-        ShellStiffness.integrate(laminate, w, stiffness);
+        ShellIntegral.integrate(laminate, w, stiffness);
     }
 
     /** Consistent mass, 18×18; see {@link ShellQuad#mass}. */
@@ -292,7 +295,10 @@ public final class ShellTriangle {
 
     private static void drilling(double[] directors, double[] nominal, ShellWorkspace w) {
         double[] e = w.axes[3];
-        double scale = ShellGeometry.drillingScale(directors, nominal, 3, w.centreArea / 2, w);
+        double scale = DRILLING_WEIGHT
+                * ShellGeometry.fade(
+                        DRILLING_WEIGHT * DRILLING_WEIGHT,
+                        ShellGeometry.bulge(directors, nominal, 3, w.centreArea / 2, w));
         double[] dx = w.nodeX[3];
         double[] dy = w.nodeY[3];
         double[] b = w.strain[0];

@@ -115,7 +115,7 @@ class ShellElementTest {
                     twice += w.weight(p) * e[i] * CARBON[8 * i + j] * e[j];
                 }
             }
-            twice += w.weight(p) * tubwright.engine.structure.ShellStiffness.drilling(CARBON) * e[8] * e[8];
+            twice += w.weight(p) * tubwright.engine.structure.ShellIntegral.drilling(CARBON) * e[8] * e[8];
         }
         assertEquals(energy(m.stiffness(0), u), twice, 1e-12 * twice, "seed 11");
     }

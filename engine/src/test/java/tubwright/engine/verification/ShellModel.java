@@ -12,7 +12,7 @@ import tubwright.engine.structure.ShellTriangle;
 import tubwright.engine.structure.ShellWorkspace;
 
 /** A shell model small enough to be written by hand: nodes, elements, supports, loads, and its solution. */
-final class ShellModel {
+class ShellModel {
     final List<double[]> nodes = new ArrayList<>();
     final List<int[]> elements = new ArrayList<>();
     /** True surface normal at a position; empty results mean the element's own corner normals. */
@@ -241,6 +241,21 @@ final class ShellModel {
             u[i] = displacement[6 * q[i / 6] + i % 6];
         }
         return u;
+    }
+
+    /** Twice the strain energy of the solution. */
+    double twiceEnergy() {
+        double sum = 0;
+        for (int e = 0; e < elements.size(); e++) {
+            double[] u = elementDisplacement(e);
+            double[] k = stiffness(e);
+            for (int i = 0; i < u.length; i++) {
+                for (int j = 0; j < u.length; j++) {
+                    sum += u[i] * k[i * u.length + j] * u[j];
+                }
+            }
+        }
+        return sum;
     }
 
     /** Nodes where a condition on the coordinates holds. */

@@ -25,6 +25,8 @@ class ArchitectureTest {
             "quantity",
             "material",
             "laminate",
+            "strength",
+            "joint",
             "shape",
             "mesh",
             "structure",

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.strength;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static tubwright.engine.strength.Plies.MPA;
+
+import org.junit.jupiter.api.Test;
+import tubwright.engine.material.Elasticity;
+import tubwright.engine.strength.InSituStrengths.Position;
+import tubwright.engine.strength.InSituStrengths.Toughness;
+
+/**
+ * IM7/8552 of Camanho, Maimí and Dávila 2007 (from memory; the published in-situ strengths reproduced by computation at a
+ * ply thickness of 0.125 mm; with toughness rounded to 0.277 N/mm they come out 0.1 per cent low), and the fracture plane of LaRC03 (computed apart).
+ */
+class InSituStrengthTest {
+    private static final Elasticity IM7_8552 = new Elasticity(171.42e9, 9.08e9, 0.32, 5.29e9, 5.29e9, 3.2e9);
+    private static final Toughness TOUGHNESS = new Toughness(277.4, 787.9, 2.98e-8 / 1e18, 62.3 * MPA, 92.3 * MPA);
+
+    @Test
+    void anEmbeddedThinPlyIsAsStrongAsPublished() {
+        InSituStrengths s = InSituStrengths.of(IM7_8552, TOUGHNESS, 0.125e-3, Position.THIN_EMBEDDED);
+        assertEquals(160.2, s.transverseTension() / MPA, 0.05);
+        assertEquals(130.2, s.shear() / MPA, 0.05);
+    }
+
+    @Test
+    void anOuterPlyIsAsStrongAsPublished() {
+        InSituStrengths s = InSituStrengths.of(IM7_8552, TOUGHNESS, 0.125e-3, Position.OUTER);
+        assertEquals(101.4, s.transverseTension() / MPA, 0.05);
+        assertEquals(107.0, s.shear() / MPA, 0.05);
+    }
+
+    @Test
+    void aThickerPlyIsWeaker() {
+        InSituStrengths thin = InSituStrengths.of(IM7_8552, TOUGHNESS, 0.131e-3, Position.THIN_EMBEDDED);
+        assertEquals(156.5, thin.transverseTension() / MPA, 0.05);
+        assertEquals(128.5, thin.shear() / MPA, 0.05);
+        InSituStrengths outer = InSituStrengths.of(IM7_8552, TOUGHNESS, 0.131e-3, Position.OUTER);
+        assertEquals(99.0, outer.transverseTension() / MPA, 0.05);
+        assertEquals(105.6, outer.shear() / MPA, 0.05);
+    }
+
+    @Test
+    void aThickPlyOfLinearShearGainsTheRootOfTwo() {
+        // 12 S²/G in S² = φG/6 gives S √2: own limit of the formula.
+        Toughness linear = new Toughness(277.4, 787.9, 0, 62.3 * MPA, 92.3 * MPA);
+        InSituStrengths s = InSituStrengths.of(IM7_8552, linear, 1, Position.THICK_EMBEDDED);
+        assertEquals(92.3 * Math.sqrt(2), s.shear() / MPA, 1e-9);
+    }
+
+    @Test
+    void theFracturePlaneAtFiftyThreeDegreesComputedApart() {
+        FracturePlane im7 = FracturePlane.of(199.8 * MPA, 92.3 * MPA, FracturePlane.USUAL_ANGLE);
+        assertEquals(0.2867, im7.transverseFriction(), 0.00005);
+        assertEquals(75.28, im7.transverseShearStrength() / MPA, 0.005);
+        assertEquals(0.3516, im7.longitudinalFriction(), 0.00005);
+        FracturePlane ly556 = FracturePlane.of(114 * MPA, 72 * MPA, FracturePlane.USUAL_ANGLE);
+        assertEquals(42.95, ly556.transverseShearStrength() / MPA, 0.005);
+        assertEquals(0.4807, ly556.longitudinalFriction(), 0.00005);
+        FracturePlane as4 = FracturePlane.of(200 * MPA, 79 * MPA, FracturePlane.USUAL_ANGLE);
+        assertEquals(75.36, as4.transverseShearStrength() / MPA, 0.005);
+        assertEquals(0.3006, as4.longitudinalFriction(), 0.00005);
+    }
+}

@@ -81,7 +81,7 @@ final class UnitReader {
                 throw unreadable("a bracket is not closed", Optional.empty());
             }
             at++;
-        } else if (Character.isDigit(c)) {
+        } else if (isDigit(c)) {
             base = new Part(number(), Exponents.NONE);
         } else if (isUnitLetter(c)) {
             base = atom();
@@ -96,17 +96,27 @@ final class UnitReader {
 
     private double number() {
         int start = at;
-        while (Character.isDigit(peek()) || peek() == '.' && Character.isDigit(peek(1))) {
+        skipDigits();
+        if (peek() == '.' && isDigit(peek(1))) {
             at++;
+            skipDigits();
         }
         boolean signed = peek(1) == '-' || peek(1) == '+';
-        if (peek() == 'e' && Character.isDigit(peek(signed ? 2 : 1))) {
+        if (peek() == 'e' && isDigit(peek(signed ? 2 : 1))) {
             at += signed ? 2 : 1;
-            while (Character.isDigit(peek())) {
-                at++;
-            }
+            skipDigits();
         }
         return Double.parseDouble(text.substring(start, at));
+    }
+
+    private void skipDigits() {
+        while (isDigit(peek())) {
+            at++;
+        }
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 
     private Part atom() {
@@ -157,7 +167,7 @@ final class UnitReader {
         }
         int value = 0;
         int start = at;
-        while (marked ? Character.isDigit(peek()) : peek() != 0 && SUPERSCRIPTS.indexOf(peek()) >= 0) {
+        while (marked ? isDigit(peek()) : peek() != 0 && SUPERSCRIPTS.indexOf(peek()) >= 0) {
             int digit = marked ? Character.digit(peek(), 10) : SUPERSCRIPTS.indexOf(peek());
             value = Math.min(99, 10 * value + digit);
             at++;

@@ -86,7 +86,7 @@ class AnyTextTest {
 
     private static void feed(String[] pieces, Consumer<String> reader) {
         Random random = new Random(SEED);
-        for (int trial = 0; trial < 20000; trial++) {
+        for (int trial = 0; trial < 5000; trial++) {
             StringBuilder text = new StringBuilder();
             for (int n = random.nextInt(12); n >= 0; n--) {
                 text.append(pieces[random.nextInt(pieces.length)]);

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.ConstrainedSystem;
 import tubwright.numerics.Definiteness;
@@ -14,7 +15,13 @@ import tubwright.numerics.Factorisation;
 import tubwright.numerics.SingularMatrixException;
 import tubwright.numerics.SymmetricMatrix;
 
-/** Solves cases: one assembly and one elimination order, one factorisation for each different set of supports. */
+/**
+ * Solves cases on one assembly, one elimination order and, where it can, one factorisation.
+ *
+ * <p>The directions that every case holds are fixed in the matrix. What a case holds beyond those is held by forces: with
+ * E the unit loads on those unknowns, u = K⁻¹(f + E λ) and Eᵀu = 0 give λ from a small dense system (force method). Where
+ * the common supports leave a motion free, each set of supports is factorised by itself.
+ */
 public final class StaticSolver {
     private StaticSolver() {}
 
@@ -25,6 +32,7 @@ public final class StaticSolver {
         public double factorisation;
         public double solve;
         public long factorEntries;
+        public int factorisations;
     }
 
     /**
@@ -38,14 +46,16 @@ public final class StaticSolver {
      * @throws StructureException where supports leave a motion free or a part is not connected
      */
     public static List<Solution> solve(Structure structure, List<Case> cases, DirectSolver solver, Times times) {
+        Map<Case, boolean[]> held = new LinkedHashMap<>();
+        cases.forEach(c -> held.put(c, CaseLoads.fixed(structure, c)));
+        FreeMotion motion = new FreeMotion(structure.positions(), structure.groups());
+        held.forEach((c, fixed) -> checkHeld(structure, motion, fixed, c));
         Map<Flags, List<Case>> groups = new LinkedHashMap<>();
-        for (Case c : cases) {
-            groups.computeIfAbsent(new Flags(CaseLoads.fixed(structure, c)), k -> new ArrayList<>())
-                    .add(c);
-        }
-        for (Map.Entry<Flags, List<Case>> group : groups.entrySet()) {
-            checkHeld(structure, group.getKey().fixed, group.getValue().getFirst());
-        }
+        boolean[] common = common(held.values());
+        boolean shared = holds(structure, motion, common);
+        held.forEach((c, fixed) -> groups.computeIfAbsent(new Flags(shared ? common : fixed), k -> new ArrayList<>())
+                .add(c));
+
         long start = System.nanoTime();
         SymmetricMatrix stiffness = structure.assemble();
         times.assembly += since(start);
@@ -53,19 +63,21 @@ public final class StaticSolver {
         Map<Case, Solution> solutions = new LinkedHashMap<>();
         try (Analysis analysis = solver.analyse(stiffness.pattern(), Definiteness.POSITIVE_DEFINITE)) {
             times.ordering += since(start);
+            int left = groups.size();
             for (Map.Entry<Flags, List<Case>> group : groups.entrySet()) {
-                boolean last = solutions.size() + group.getValue().size() == cases.size();
                 boolean[] fixed = group.getKey().fixed;
-                ConstrainedSystem system = last
+                left--;
+                ConstrainedSystem system = left == 0
                         ? ConstrainedSystem.constrainInPlace(stiffness, fixed)
                         : ConstrainedSystem.constrain(stiffness, fixed);
                 start = System.nanoTime();
                 try (Factorisation factor = analysis.factorise(system.matrix())) {
                     times.factorisation += since(start);
+                    times.factorisations++;
                     times.factorEntries = factor.factorEntries();
                     start = System.nanoTime();
                     for (Case c : group.getValue()) {
-                        solutions.put(c, solve(structure, c, system, factor));
+                        solutions.put(c, solve(structure, c, held.get(c), system, factor));
                     }
                     times.solve += since(start);
                 } catch (SingularMatrixException e) {
@@ -76,19 +88,103 @@ public final class StaticSolver {
         return cases.stream().map(solutions::get).toList();
     }
 
-    private static Solution solve(Structure structure, Case c, ConstrainedSystem system, Factorisation factor) {
+    private static Solution solve(
+            Structure structure, Case c, boolean[] held, ConstrainedSystem system, Factorisation factor) {
         double[] loads = CaseLoads.loads(structure, c);
         double[] u = system.solve(factor, loads);
+        double[] b = system.rightHandSide(loads, new double[loads.length]);
+        int[] extra = IntStream.range(0, held.length)
+                .filter(i -> held[i] && !system.isFixed(i))
+                .toArray();
+        double[] forces = holdByForces(extra, u, b, system, factor);
         double work = 0;
         for (int i = 0; i < u.length; i++) {
             work += 0.5 * loads[i] * u[i];
         }
-        double[] b = system.rightHandSide(loads, new double[loads.length]);
-        return new Solution(c, u, system.reactions(u, loads), work, Factorisation.residual(system.matrix(), u, b));
+        double[] reactions = system.reactions(u, loads);
+        for (int k = 0; k < extra.length; k++) {
+            reactions[extra[k]] = forces[k];
+        }
+        return new Solution(c, u, reactions, work, Factorisation.residual(system.matrix(), u, b));
     }
 
-    private static void checkHeld(Structure structure, boolean[] fixed, Case c) {
-        FreeMotion motion = new FreeMotion(structure.positions(), structure.groups());
+    /** Adds to u (and to the right-hand side b) what brings the extra unknowns to zero; returns the forces that do so. */
+    private static double[] holdByForces(
+            int[] extra, double[] u, double[] b, ConstrainedSystem system, Factorisation factor) {
+        int n = extra.length;
+        if (n == 0) {
+            return new double[0];
+        }
+        double[][] influence = new double[n][u.length];
+        for (int k = 0; k < n; k++) {
+            influence[k][extra[k]] = 1;
+        }
+        factor.solveInPlace(influence);
+        double[][] flexibility = new double[n][n + 1];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                flexibility[i][k] = influence[k][extra[i]];
+            }
+            flexibility[i][n] = -u[extra[i]];
+        }
+        double[] forces = eliminate(flexibility);
+        for (int k = 0; k < n; k++) {
+            b[extra[k]] += forces[k];
+            for (int i = 0; i < u.length; i++) {
+                u[i] += forces[k] * influence[k][i];
+            }
+        }
+        for (int i : extra) {
+            u[i] = 0;
+        }
+        return forces;
+    }
+
+    /** Solves a small positive definite system given with its right-hand side as last column; overwrites it. */
+    private static double[] eliminate(double[][] a) {
+        int n = a.length;
+        for (int p = 0; p < n; p++) {
+            for (int i = p + 1; i < n; i++) {
+                double factor = a[i][p] / a[p][p];
+                for (int j = p; j <= n; j++) {
+                    a[i][j] -= factor * a[p][j];
+                }
+            }
+        }
+        double[] x = new double[n];
+        for (int i = n - 1; i >= 0; i--) {
+            double sum = a[i][n];
+            for (int j = i + 1; j < n; j++) {
+                sum -= a[i][j] * x[j];
+            }
+            x[i] = sum / a[i][i];
+        }
+        return x;
+    }
+
+    private static boolean[] common(Iterable<boolean[]> all) {
+        boolean[] common = null;
+        for (boolean[] fixed : all) {
+            if (common == null) {
+                common = fixed.clone();
+            }
+            for (int i = 0; i < fixed.length; i++) {
+                common[i] &= fixed[i];
+            }
+        }
+        return common == null ? new boolean[0] : common;
+    }
+
+    private static boolean holds(Structure structure, FreeMotion motion, boolean[] fixed) {
+        for (int n = 0; n < structure.nodeCount(); n++) {
+            if (motion.root(n) == n && !motion.of(n, fixed).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static void checkHeld(Structure structure, FreeMotion motion, boolean[] fixed, Case c) {
         int main = motion.root(0);
         for (int n = 0; n < structure.nodeCount(); n++) {
             if (motion.root(n) == n) {

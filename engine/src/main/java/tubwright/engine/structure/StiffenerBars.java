@@ -14,12 +14,15 @@ import tubwright.engine.mesh.MeshLine;
 final class StiffenerBars {
     private final Mesh mesh;
     private final double[] normals;
+    private final String[] pieces;
 
     StiffenerBars(Mesh mesh) {
         this.mesh = mesh;
         normals = new double[3 * mesh.nodeCount()];
+        pieces = new String[mesh.nodeCount()];
         for (int e = 0; e < mesh.elementCount(); e++) {
             for (int c = 0; c < mesh.cornerCount(e); c++) {
+                pieces[mesh.elementNodes()[4 * e + c]] = mesh.region(e).piece();
                 for (int d = 0; d < 3; d++) {
                     normals[3 * mesh.elementNodes()[4 * e + c] + d] += mesh.cornerNormals()[12 * e + 3 * c + d];
                 }
@@ -50,7 +53,7 @@ final class StiffenerBars {
                 double[] stiffness = new double[Beam.FREEDOMS * Beam.FREEDOMS];
                 beam.stiffness(stiffness);
                 members.add(new Bar(owner, new int[] {a, b}, stiffness));
-                masses.add(new LumpedMass(owner, line.from(), massPerLength * beam.length(), middle));
+                masses.add(new LumpedMass(owner, pieces[a], massPerLength * beam.length(), middle));
             }
         }
     }

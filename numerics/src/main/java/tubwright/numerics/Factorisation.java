@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.numerics;
 
+import java.util.OptionalDouble;
+
 /** A factorised symmetric matrix, ready to solve. To be closed by whoever asked for it. Solves may not run at once. */
 public interface Factorisation extends AutoCloseable {
     /** Number of unknowns. */
@@ -46,8 +48,8 @@ public interface Factorisation extends AutoCloseable {
     /** Number of negative pivots: of eigenvalues below zero. Zero for a positive definite matrix. */
     int negativePivots();
 
-    /** Natural logarithm of the absolute value of the determinant. */
-    double logAbsDeterminant();
+    /** Natural logarithm of the absolute value of the determinant, if the backend shows its pivots. */
+    OptionalDouble logAbsDeterminant();
 
     @Override
     void close();

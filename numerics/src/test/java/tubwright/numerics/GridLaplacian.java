@@ -34,4 +34,47 @@ final class GridLaplacian {
     static double eigenvalue(int i, int across, int j, int along) {
         return 4 - 2 * Math.cos(Math.PI * i / across) - 2 * Math.cos(Math.PI * j / along);
     }
+
+    /** The grid with every spring replaced by a 6 by 6 spring: the Kronecker product of the two. */
+    static SymmetricMatrix freeBlocks(int across, int along, double[][] spring) {
+        SymmetricMatrix scalar = free(across, along);
+        SymmetricPattern pattern = scalar.pattern();
+        int b = spring.length;
+        SymmetricMatrix matrix =
+                new SymmetricMatrix(new SymmetricPattern(b, pattern.nodeStart(), pattern.nodeColumns()));
+        for (int i = 0; i < pattern.nodes(); i++) {
+            for (int p = pattern.nodeStart()[i]; p < pattern.nodeStart()[i + 1]; p++) {
+                int j = pattern.nodeColumns()[p];
+                double value = scalar.get(i, j);
+                for (int r = 0; r < b; r++) {
+                    for (int q = i == j ? r : 0; q < b; q++) {
+                        matrix.add(i * b + r, j * b + q, value * spring[r][q]);
+                    }
+                }
+            }
+        }
+        return matrix;
+    }
+
+    /** A full 6 by 6 matrix with the given eigenvalues: the diagonal one reflected (Householder). */
+    static double[][] withEigenvalues(double... eigenvalues) {
+        int b = eigenvalues.length;
+        double[] v = new double[b];
+        double norm = 0;
+        for (int i = 0; i < b; i++) {
+            v[i] = 1 + i % 3;
+            norm += v[i] * v[i];
+        }
+        double[][] result = new double[b][b];
+        for (int i = 0; i < b; i++) {
+            for (int j = 0; j < b; j++) {
+                for (int k = 0; k < b; k++) {
+                    double hik = (i == k ? 1 : 0) - 2 * v[i] * v[k] / norm;
+                    double hjk = (j == k ? 1 : 0) - 2 * v[j] * v[k] / norm;
+                    result[i][j] += hik * eigenvalues[k] * hjk;
+                }
+            }
+        }
+        return result;
+    }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.numerics.multifrontal;
 
+import java.util.OptionalDouble;
 import tubwright.numerics.Factorisation;
 import tubwright.numerics.Parallel;
 
@@ -135,12 +136,12 @@ final class JavaFactorisation implements Factorisation {
     }
 
     @Override
-    public double logAbsDeterminant() {
+    public OptionalDouble logAbsDeterminant() {
         double sum = 0;
         for (int i = 0; i < pivots.length; i++) {
             sum += Math.log(Math.abs(pivots[i])) - 2 * Math.log(scale[i]);
         }
-        return sum;
+        return OptionalDouble.of(sum);
     }
 
     @Override

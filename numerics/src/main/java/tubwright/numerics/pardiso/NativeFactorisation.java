@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.numerics.pardiso;
 
+import java.util.OptionalDouble;
 import tubwright.numerics.Factorisation;
 
 /** A numeric factorisation held by the library. */
@@ -45,7 +46,7 @@ final class NativeFactorisation implements Factorisation {
     }
 
     @Override
-    public double logAbsDeterminant() {
+    public OptionalDouble logAbsDeterminant() {
         return open().logAbsDeterminant();
     }
 

@@ -6,6 +6,7 @@ import static java.lang.foreign.ValueLayout.JAVA_INT;
 
 import java.lang.foreign.Arena;
 import java.lang.foreign.MemorySegment;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import tubwright.numerics.Definiteness;
 import tubwright.numerics.Parallel;
@@ -17,14 +18,17 @@ import tubwright.numerics.SymmetricPattern;
  * One handle of the library: pattern, order of elimination and at most one factor. Index and value arrays live off the
  * heap, because the collector must be free to run during the long native calls.
  *
- * <p>The matrix is handed over as D A D, with D the powers of two that bring its diagonal into [1/2, 2): exact, and it
- * makes the size of a pivot mean the same for unknowns of any unit.
+ * <p>The matrix is handed over as D A D, with D the powers of two that bring its diagonal into [1, 4): exact, and it
+ * makes the size of a pivot mean the same for unknowns of any unit. It goes over in whole blocks, one for each pair of
+ * nodes: the analysis then works on the graph of the nodes, in a fifth of the time it takes for that of the unknowns.
  */
 final class NativeHandle implements AutoCloseable {
     private static final int ANALYSE = 11;
     private static final int FACTORISE = 22;
     private static final int SOLVE = 33;
     private static final int RELEASE_ALL = -1;
+    private static final int OUT_OF_MEMORY = -2;
+    private static final int ZERO_PIVOT = -4;
     /** Places of the arguments that change. */
     private static final int VALUES = 6;
 
@@ -39,8 +43,8 @@ final class NativeHandle implements AutoCloseable {
     private static final int FACTOR_MEGAFLOPS = 18;
     private static final int PIVOTING = 20;
     private static final int NEGATIVE = 22;
-    private static final int BAD_PIVOT = 29;
     private static final int ZERO_BASED = 34;
+    private static final int BLOCK_SIZE = 36;
     private static final int DIAGONAL_WANTED = 55;
     private static final int PERTURBED = 13;
 
@@ -70,11 +74,10 @@ final class NativeHandle implements AutoCloseable {
         MemorySegment type = arena.allocate(JAVA_INT);
         type.set(JAVA_INT, 0, positiveDefinite ? 2 : -2);
         MemorySegment order = arena.allocate(JAVA_INT);
-        order.set(JAVA_INT, 0, pattern.order());
+        order.set(JAVA_INT, 0, pattern.nodes());
         one.set(JAVA_INT, 0, 1);
-        MemorySegment rowStart = arena.allocate(JAVA_INT, pattern.order() + 1L);
-        MemorySegment columns = arena.allocate(JAVA_INT, pattern.entries());
-        fillIndices(rowStart, columns);
+        MemorySegment rowStart = copied(pattern.nodeStart());
+        MemorySegment columns = copied(pattern.nodeColumns());
         MemorySegment none = MemorySegment.NULL;
         arguments = new MemorySegment[] {
             handle,
@@ -101,39 +104,22 @@ final class NativeHandle implements AutoCloseable {
         setControl(FACTOR_MEGAFLOPS, -1);
         setControl(PIVOTING, 0);
         setControl(ZERO_BASED, 1);
-        setControl(DIAGONAL_WANTED, 1);
+        if (pattern.blockSize() == 1) {
+            setControl(DIAGONAL_WANTED, 1);
+        } else {
+            setControl(BLOCK_SIZE, pattern.blockSize());
+        }
         try {
             run(ANALYSE);
         } catch (RuntimeException failure) {
             close();
             throw failure;
         }
-        factorEntries = control(FACTOR_ENTRIES);
+        factorEntries = blockEntries(control(FACTOR_ENTRIES));
     }
 
-    private void fillIndices(MemorySegment rowStart, MemorySegment columns) {
-        int b = pattern.blockSize();
-        int chunk = 1024;
-        Parallel.run((pattern.nodes() + chunk - 1) / chunk, part -> {
-            int to = Math.min(pattern.nodes(), (part + 1) * chunk);
-            for (int node = part * chunk; node < to; node++) {
-                long v = pattern.valueStart()[node];
-                int from = pattern.nodeStart()[node];
-                for (int r = 0; r < b; r++) {
-                    rowStart.setAtIndex(JAVA_INT, (long) node * b + r, (int) v);
-                    for (int s = r; s < b; s++) {
-                        columns.setAtIndex(JAVA_INT, v++, node * b + s);
-                    }
-                    for (int p = from + 1; p < pattern.nodeStart()[node + 1]; p++) {
-                        int column = pattern.nodeColumns()[p] * b;
-                        for (int s = 0; s < b; s++) {
-                            columns.setAtIndex(JAVA_INT, v++, column + s);
-                        }
-                    }
-                }
-            }
-        });
-        rowStart.setAtIndex(JAVA_INT, pattern.order(), pattern.entries());
+    private MemorySegment copied(int[] array) {
+        return arena.allocateFrom(JAVA_INT, array);
     }
 
     int order() {
@@ -144,79 +130,93 @@ final class NativeHandle implements AutoCloseable {
         int n = order();
         double[] diagonal = matrix.diagonal();
         for (int i = 0; i < n; i++) {
+            if (positiveDefinite && !(diagonal[i] > 0)) {
+                throw new SingularMatrixException(i, "a diagonal entry is not positive (" + diagonal[i] + ")");
+            }
             double a = Math.abs(diagonal[i]);
             scale[i] =
                     a > 0 && a < Double.POSITIVE_INFINITY ? Math.scalb(1.0, -Math.floorDiv(Math.getExponent(a), 2)) : 1;
         }
         // Values are needed again only for refinement after perturbed pivots, which are refused here.
         try (Arena local = Arena.ofShared()) {
-            MemorySegment values = local.allocate(JAVA_DOUBLE, pattern.entries());
+            MemorySegment values = local.allocate(JAVA_DOUBLE, blockEntries(pattern.nodeColumns().length));
             copyScaled(matrix, values);
             arguments[VALUES] = values;
-            run(FACTORISE);
-            factorEntries = control(FACTOR_ENTRIES);
+            int code = call(FACTORISE);
+            if (code != 0 && code != OUT_OF_MEMORY && positiveDefinite) {
+                throw diagnosed(matrix);
+            }
+            judge(code);
+            factorEntries = blockEntries(control(FACTOR_ENTRIES));
             checkPivots();
         } finally {
             arguments[VALUES] = MemorySegment.NULL;
         }
     }
 
+    private long blockEntries(long blocks) {
+        return blocks * pattern.blockSize() * pattern.blockSize();
+    }
+
     private void copyScaled(SymmetricMatrix matrix, MemorySegment target) {
-        int b = pattern.blockSize();
-        int chunk = 1024;
-        double[] values = matrix.values();
-        int[] nodeColumns = pattern.nodeColumns();
+        int chunk = 512;
         Parallel.run((pattern.nodes() + chunk - 1) / chunk, part -> {
             int to = Math.min(pattern.nodes(), (part + 1) * chunk);
             for (int node = part * chunk; node < to; node++) {
-                int v = pattern.valueStart()[node];
-                for (int r = 0; r < b; r++) {
-                    double rowScale = scale[node * b + r];
-                    for (int s = r; s < b; s++, v++) {
-                        target.setAtIndex(JAVA_DOUBLE, v, values[v] * rowScale * scale[node * b + s]);
-                    }
-                    for (int p = pattern.nodeStart()[node] + 1; p < pattern.nodeStart()[node + 1]; p++) {
-                        int column = nodeColumns[p] * b;
-                        for (int s = 0; s < b; s++, v++) {
-                            target.setAtIndex(JAVA_DOUBLE, v, values[v] * rowScale * scale[column + s]);
-                        }
-                    }
-                }
+                copyScaled(matrix.values(), target, node);
             }
         });
     }
 
-    /** The library carries on past a vanishing pivot in both modes: look for it. */
+    /** The blocks of a node, each row-major; the one on the diagonal whole as well. */
+    private void copyScaled(double[] values, MemorySegment target, int node) {
+        int b = pattern.blockSize();
+        int from = pattern.nodeStart()[node];
+        for (int r = 0; r < b; r++) {
+            double rowScale = scale[node * b + r];
+            int position = pattern.rowStart(node, r) - r;
+            long place = blockEntries(from) + (long) r * b;
+            for (int q = 0; q < b; q++) {
+                int mirrored = q < r ? pattern.rowStart(node, q) + r - q : position + q;
+                target.setAtIndex(JAVA_DOUBLE, place + q, values[mirrored] * rowScale * scale[node * b + q]);
+            }
+            for (int p = from + 1; p < pattern.nodeStart()[node + 1]; p++) {
+                position += b;
+                place += (long) b * b;
+                int column = pattern.nodeColumns()[p] * b;
+                for (int q = 0; q < b; q++) {
+                    target.setAtIndex(JAVA_DOUBLE, place + q, values[position + q] * rowScale * scale[column + q]);
+                }
+            }
+        }
+    }
+
+    /**
+     * The library carries on past a vanishing pivot, so look for one: under an arbitrary load b an all but singular matrix
+     * answers x, dominated by the motion nothing resists, and then bᵀx / x_i² estimates the pivot unknown i would have had
+     * if it had come last.
+     */
     private void checkPivots() {
-        double smallest = Double.POSITIVE_INFINITY;
-        for (double pivot : pivots()) {
-            smallest = Math.min(smallest, Math.abs(pivot));
+        double[] load = new SplittableRandom(1).doubles(order(), -1, 1).toArray();
+        double[] x = new double[order()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = load[i] / scale[i];
         }
-        if (!(smallest > TINY) || control(PERTURBED) > 0) {
-            throw new SingularMatrixException(loosest(), "a pivot vanishes (" + smallest + ")");
-        }
-    }
-
-    /** The unknown that moves most under an arbitrary load when the matrix is all but singular. */
-    private int loosest() {
-        SplittableRandom random = new SplittableRandom(1);
-        double[] x = random.doubles(order(), -1, 1).toArray();
         solveInPlace(new double[][] {x});
-        int most = 0;
-        for (int i = 1; i < x.length; i++) {
-            most = Math.abs(x[i] / scale[i]) > Math.abs(x[most] / scale[most]) ? i : most;
+        double work = 0;
+        double largest = 0;
+        int loosest = -1;
+        for (int i = 0; i < x.length; i++) {
+            double xi = x[i] / scale[i];
+            work += load[i] * xi;
+            if (!(Math.abs(xi) <= largest)) {
+                largest = Math.abs(xi);
+                loosest = i;
+            }
         }
-        return most;
-    }
-
-    /** Pivots of the scaled matrix, in the library's own order. */
-    private double[] pivots() {
-        int n = order();
-        try (Arena local = Arena.ofConfined()) {
-            MemorySegment factor = local.allocate(JAVA_DOUBLE, n);
-            MemorySegment matrix = local.allocate(JAVA_DOUBLE, n);
-            pardiso.getDiagonal(handle, factor, matrix, one, error);
-            return factor.toArray(JAVA_DOUBLE);
+        double pivot = work / (largest * largest);
+        if (!(Math.abs(pivot) > TINY) || control(PERTURBED) > 0) {
+            throw new SingularMatrixException(loosest, "a pivot vanishes");
         }
     }
 
@@ -258,20 +258,30 @@ final class NativeHandle implements AutoCloseable {
     }
 
     double flops() {
-        return 1e6 * control(FACTOR_MEGAFLOPS);
+        // In block mode the library counts blocks and operations on blocks.
+        return 1e6 * control(FACTOR_MEGAFLOPS) * Math.pow(pattern.blockSize(), 3);
     }
 
     int negativePivots() {
         return positiveDefinite ? 0 : control(NEGATIVE);
     }
 
-    double logAbsDeterminant() {
-        double[] pivots = pivots();
-        double sum = 0;
-        for (int i = 0; i < pivots.length; i++) {
-            sum += Math.log(Math.abs(pivots[i])) - 2 * Math.log(scale[i]);
+    /** The library shows its pivots only where blocks are single entries. */
+    OptionalDouble logAbsDeterminant() {
+        if (pattern.blockSize() > 1) {
+            return OptionalDouble.empty();
         }
-        return sum;
+        int n = order();
+        try (Arena local = Arena.ofConfined()) {
+            MemorySegment factor = local.allocate(JAVA_DOUBLE, n);
+            MemorySegment matrix = local.allocate(JAVA_DOUBLE, n);
+            pardiso.getDiagonal(handle, factor, matrix, one, error);
+            double sum = 0;
+            for (int i = 0; i < n; i++) {
+                sum += Math.log(Math.abs(factor.getAtIndex(JAVA_DOUBLE, i))) - 2 * Math.log(scale[i]);
+            }
+            return OptionalDouble.of(sum);
+        }
     }
 
     private void setControl(int word, int value) {
@@ -283,19 +293,34 @@ final class NativeHandle implements AutoCloseable {
     }
 
     private void run(int phaseNumber) {
+        judge(call(phaseNumber));
+    }
+
+    private int call(int phaseNumber) {
         phase.set(JAVA_INT, 0, phaseNumber);
         error.set(JAVA_INT, 0, 0);
         pardiso.call(arguments);
-        int code = error.get(JAVA_INT, 0);
+        return error.get(JAVA_INT, 0);
+    }
+
+    private static void judge(int code) {
         switch (code) {
             case 0 -> {}
-            case -4 ->
-                throw new SingularMatrixException(
-                        control(BAD_PIVOT) - 1, "a pivot is " + (positiveDefinite ? "not positive" : "zero"));
-            case -2 ->
+            case ZERO_PIVOT -> throw new SingularMatrixException(-1, "a pivot is zero");
+            case OUT_OF_MEMORY ->
                 throw new OutOfMemoryError("The native solver needs more memory than there is. Use a coarser model.");
             case -1 -> throw new IllegalArgumentException("The native solver found the matrix inconsistent");
             default -> throw new IllegalStateException("The native solver stopped with code " + code);
+        }
+    }
+
+    /** In block mode a Cholesky factorisation that breaks down does not say where: the indefinite one tells. */
+    private SingularMatrixException diagnosed(SymmetricMatrix matrix) {
+        try (NativeHandle other = new NativeHandle(pardiso, pattern, Definiteness.INDEFINITE)) {
+            other.factorise(matrix);
+            return new SingularMatrixException(-1, other.negativePivots() + " pivot(s) are negative");
+        } catch (SingularMatrixException singular) {
+            return singular;
         }
     }
 

@@ -8,7 +8,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -21,6 +20,7 @@ import tubwright.desk.console.RunSummary;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.AnswerJson;
+import tubwright.desk.export.FieldFiles;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.VtuWriter;
 import tubwright.desk.report.Note;
@@ -133,7 +133,7 @@ final class RunCommand implements Callable<Integer> {
         folder.text("report.html", Note.write(answer));
         folder.text(RunFolder.ANSWER, document);
         for (VariantAnswer variant : answer.variants()) {
-            try (OutputStream stream = folder.open(fieldsName(variant.variant()))) {
+            try (OutputStream stream = folder.open(FieldFiles.name(variant.variant()))) {
                 VtuWriter.write(variant, answer.layups(), stream);
             }
         }
@@ -142,11 +142,6 @@ final class RunCommand implements Callable<Integer> {
             Path root = files.getFirst().toAbsolutePath().getParent();
             folder.copy(root, files, "inputs");
         }
-    }
-
-    /** Name of a variant's field file in the run folder. */
-    static String fieldsName(String variant) {
-        return "fields/" + variant.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{Nd}]+", "-") + ".vtu";
     }
 
     private OptionalDouble meshSize() {

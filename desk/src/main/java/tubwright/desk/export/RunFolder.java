@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +26,7 @@ public final class RunFolder implements AutoCloseable {
     private final boolean newParent;
     private final Thread sweeper = new Thread(this::sweep, "tubwright-sweeper");
     private boolean moved;
+    private boolean swept;
 
     private RunFolder(Path target, Path draft, boolean newParent) {
         this.target = target;
@@ -83,7 +85,10 @@ public final class RunFolder implements AutoCloseable {
     }
 
     /** Puts the finished folder in place of whatever run was there. */
-    public void finish() throws IOException {
+    public synchronized void finish() throws IOException {
+        if (swept) {
+            throw new CancellationException();
+        }
         Path old = null;
         if (Files.exists(target)) {
             old = target.resolveSibling(draft.getFileName() + "-old");
@@ -114,8 +119,10 @@ public final class RunFolder implements AutoCloseable {
         }
     }
 
+    /** Also run when the process is told to stop: from then on nothing is written any more. */
     private synchronized void sweep() {
-        if (!moved) {
+        if (!moved && !swept) {
+            swept = true;
             delete(draft);
             if (newParent) {
                 try {
@@ -127,7 +134,10 @@ public final class RunFolder implements AutoCloseable {
         }
     }
 
-    private Path place(String name) throws IOException {
+    private synchronized Path place(String name) throws IOException {
+        if (swept) {
+            throw new CancellationException();
+        }
         Path file = draft.resolve(name);
         Files.createDirectories(file.getParent());
         return file;

@@ -33,7 +33,7 @@ final class Rasteriser {
         // The key light stands over the viewer's left shoulder.
         double[] light = new double[3];
         for (int i = 0; i < 3; i++) {
-            light[i] = 0.66 * view.toward()[i] + 0.70 * view.up()[i] - 0.26 * view.right()[i];
+            light[i] = 0.80 * view.toward()[i] + 0.45 * view.up()[i] - 0.06 * view.right()[i];
         }
         key = light;
     }

@@ -8,7 +8,9 @@ import static tubwright.desk.text.Figures.fixed;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import tubwright.desk.answer.Reading;
@@ -16,6 +18,7 @@ import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.picture.Colour;
 import tubwright.desk.picture.Palette;
 import tubwright.desk.picture.TubPicture.Label;
+import tubwright.engine.laminate.Laminate;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
@@ -76,11 +79,12 @@ final class MakeSections {
         row(table, variants, "Fasteners", "", v -> Optional.of((double) v.fastenerCount()), Optional.empty());
         row(table, variants, "Length of joints", "m", v -> Optional.of(v.seamLength()), Optional.of(3));
         table.append("</tbody></table><div class=\"pair\">");
+        gallery.plate("hero").ifPresent(p -> table.append(TwistSections.again(p, variants.getFirst().variant())));
         for (int v = 1; v < variants.size(); v++) {
             String name = variants.get(v).variant();
             gallery.plate("variant " + name)
                     .ifPresent(p -> table.append(TwistSections.figure(
-                            p, "plate", name, name + ": energy density on the same colours and for the same couple.")));
+                            p, "plate", name, name + ", on the same colours and for the same couple")));
         }
         return table.append("</div>").toString();
     }
@@ -180,32 +184,45 @@ final class MakeSections {
                 continue;
             }
             body.append("<h3>").append(escape(variant.variant())).append("</h3><table class=\"layups\"><thead><tr>");
-            body.append("<th></th><th>Zone</th><th>Layup</th><th>Stack</th><th class=\"n\">t <span>mm</span></th>"
+            body.append("<th>Zone</th><th>Layup</th><th>Stack</th><th class=\"n\">t <span>mm</span></th>"
                     + "<th class=\"n\">g/m²</th><th class=\"n\">area <span>m²</span></th><th class=\"n\">kg</th>"
                     + "</tr></thead><tbody>");
-            for (RunAnswer.Layup layup : layups) {
-                layup(body, layup, gallery);
-            }
+            Map<Laminate, List<RunAnswer.Layup>> stacks = new LinkedHashMap<>();
+            layups.forEach(l -> stacks.computeIfAbsent(l.laminate(), k -> new ArrayList<>()).add(l));
+            stacks.values().forEach(same -> stack(body, same, gallery));
             body.append("</tbody></table>");
         }
         return body.toString();
     }
 
-    private static void layup(StringBuilder table, RunAnswer.Layup layup, Gallery gallery) {
-        int number = gallery.zones().indexOf(layup.zone());
-        String chip = number < 0
-                ? ""
-                : "<span class=\"chip\" style=\"background:" + Colour.hex(Palette.kind(number)) + "\">" + (number + 1)
-                        + "</span>";
-        double weight = layup.laminate().arealMass();
-        table.append("<tr><td>").append(chip).append("</td><td>").append(escape(layup.zone()));
-        table.append("</td><td><code>").append(escape(layup.code())).append("</code></td><td class=\"stack\">");
-        table.append(StackDrawing.draw(layup.laminate())).append("</td>");
-        number(table, fixed(1000 * layup.laminate().thickness(), 2, NARROW_SPACE));
-        number(table, fixed(1000 * weight, 0, NARROW_SPACE));
-        number(table, fixed(layup.area(), 3, NARROW_SPACE));
-        number(table, fixed(weight * layup.area(), 2, NARROW_SPACE));
+    /** One row for all zones that carry the same stack. */
+    private static void stack(StringBuilder table, List<RunAnswer.Layup> same, Gallery gallery) {
+        Laminate laminate = same.getFirst().laminate();
+        double area = same.stream().mapToDouble(RunAnswer.Layup::area).sum();
+        table.append("<tr><td class=\"zones\">");
+        for (RunAnswer.Layup layup : same) {
+            int number = gallery.zones().indexOf(layup.zone());
+            String chip = number < 0
+                    ? "<span class=\"chip none\"></span>"
+                    : "<span class=\"chip\" style=\"background:" + Colour.hex(Palette.kind(number)) + "\">"
+                            + (number + 1) + "</span>";
+            table.append("<div>").append(chip).append(escape(layup.zone())).append("</div>");
+        }
+        table.append("</td><td><code>").append(escape(same.getFirst().code())).append("</code><p class=\"foot\">");
+        table.append(escape(materials(laminate))).append("</p></td><td class=\"stack\">");
+        table.append(StackDrawing.draw(laminate)).append("</td>");
+        number(table, fixed(1000 * laminate.thickness(), 2, NARROW_SPACE));
+        number(table, fixed(1000 * laminate.arealMass(), 0, NARROW_SPACE));
+        number(table, fixed(area, 3, NARROW_SPACE));
+        number(table, fixed(laminate.arealMass() * area, 2, NARROW_SPACE));
         table.append("</tr>");
+    }
+
+    private static String materials(Laminate laminate) {
+        return laminate.layers().stream()
+                .map(l -> l.material().name())
+                .distinct()
+                .collect(java.util.stream.Collectors.joining(", "));
     }
 
     private static String labelled(Gallery.Plate plate) {

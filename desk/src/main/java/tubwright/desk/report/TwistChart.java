@@ -22,10 +22,10 @@ final class TwistChart {
     private static final double WIDTH = 960;
     private static final double LEFT = 64;
     private static final double RIGHT = 880;
-    private static final double LABELS = 34;
+    private static final double LABELS = 40;
     private static final double ANGLE_HEIGHT = 210;
     private static final double RIGIDITY_HEIGHT = 190;
-    private static final double GAP = 44;
+    private static final double GAP = 62;
     private static final double NEWTON_METRES = 1000;
 
     private final RunAnswer answer;
@@ -58,7 +58,7 @@ final class TwistChart {
         double pictureWidth = side.image().width() * ratio;
         double pictureHeight = side.image().height() * ratio;
         double pictureTop = LABELS;
-        double angleTop = pictureTop + pictureHeight + 26;
+        double angleTop = pictureTop + pictureHeight + 48;
         double angleBottom = angleTop + ANGLE_HEIGHT;
         double rigidityTop = angleBottom + GAP;
         double rigidityBottom = rigidityTop + RIGIDITY_HEIGHT;
@@ -131,7 +131,7 @@ final class TwistChart {
             }
         }
         Axis y = Axis.round(least, most, bottom, top, 5);
-        svg.text("axis", LEFT - 54, top - 8, "twist, degrees per kN·m");
+        svg.text("axis", LEFT - 60, top - 16, "twist, degrees per kN·m");
         for (double tick : y.ticks(5)) {
             svg.line(tick == 0 ? "zero" : "grid", LEFT, y.at(tick), RIGHT, y.at(tick));
             svg.text("figure end", LEFT - 8, y.at(tick) + 4, fixed(tick, y.decimals(5), " "));
@@ -166,8 +166,8 @@ final class TwistChart {
             return;
         }
         Axis y = Axis.logarithmic(least, most, bottom, top);
-        svg.text("axis", LEFT - 54, top - 8, "local torsional rigidity GJ, MN·m²");
-        svg.text("axis end", WIDTH - 6, top - 8, "twist rate, degrees per m per kN·m");
+        svg.text("axis", LEFT - 60, top - 16, "local torsional rigidity GJ, MN·m²");
+        svg.text("axis end", WIDTH - 6, top - 16, "twist rate, degrees per m per kN·m");
         for (double tick : y.ticks(5)) {
             svg.line("grid", LEFT, y.at(tick), RIGHT, y.at(tick));
             svg.text("figure end", LEFT - 8, y.at(tick) + 4, significant(tick, 1, " "));

@@ -54,13 +54,29 @@ final class TwistSections {
                 + "</figure>";
     }
 
+    /** The leading picture, drawn so that a later section can show it again without a second copy. */
+    private static String shared(Gallery.Plate plate) {
+        int width = plate.picture().image().width();
+        int height = plate.picture().image().height();
+        Svg svg = new Svg(width, height, "The tub coloured by energy density");
+        svg.raw("<image id=\"hero\" href=\"" + plate.uri() + "\" width=\"" + width + "\" height=\"" + height + "\"/>");
+        return "<figure class=\"plate\">" + svg.done() + "</figure>";
+    }
+
+    /** The leading picture once more. */
+    static String again(Gallery.Plate plate, String caption) {
+        Svg svg = new Svg(plate.picture().image().width(), plate.picture().image().height(), caption);
+        return "<figure class=\"plate\">" + svg.raw("<use href=\"#hero\"/>").done() + "<figcaption>" + escape(caption)
+                + "</figcaption></figure>";
+    }
+
     private static String couple(CaseAnswer t) {
         return significant(t.load(), 4, NARROW_SPACE) + " N·m";
     }
 
     private static String energy(CaseAnswer torsion, Gallery gallery) {
         StringBuilder body = new StringBuilder();
-        gallery.plate("hero").ifPresent(p -> body.append(figure(p, "plate", "The tub coloured by energy density", "")));
+        gallery.plate("hero").ifPresent(p -> body.append(shared(p)));
         gallery.scale().ifPresent(s -> body.append(scaleBar(s, couple(torsion))));
         body.append("<div class=\"pair\">");
         gallery.plate("side").ifPresent(p -> body.append(figure(p, "plate", "Side view", "From the left.")));

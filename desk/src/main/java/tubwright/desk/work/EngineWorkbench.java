@@ -2,16 +2,27 @@
 package tubwright.desk.work;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import tubwright.desk.answer.CheckAnswer;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.engine.design.Design;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
+import tubwright.engine.response.Study;
+import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.solver.Solvers;
 
 /** The workbench with the engine behind it. */
 public final class EngineWorkbench implements Workbench {
+    /** Mesh sizes of a quick run, as multiples of the finest: one step coarser than usual. */
+    private static final List<Double> QUICK_SIZES = List.of(2 * Math.sqrt(2), 2.0);
+
     @Override
     public Draft read(Path place) {
-        throw new UserMistake(place + ": this build cannot read designs yet");
+        return new Read(Design.read(place));
     }
 
     @Override
@@ -27,5 +38,49 @@ public final class EngineWorkbench implements Workbench {
     @Override
     public Map<String, String> starter() {
         throw new UserMistake("this build has no starting design yet");
+    }
+
+    private record Read(Design design) implements Draft {
+        @Override
+        public String tub() {
+            return design.name();
+        }
+
+        @Override
+        public List<String> variants() {
+            return design.variants().stream().map(Design.Variant::name).toList();
+        }
+
+        @Override
+        public List<Path> files() {
+            return List.of(design.file());
+        }
+
+        @Override
+        public CheckAnswer check() {
+            return InWords.of(design);
+        }
+
+        @Override
+        public RunAnswer run(Request request, Listener listener) {
+            List<String> names = request.variants().isEmpty() ? variants() : request.variants();
+            List<Design.Variant> chosen =
+                    names.stream().map(n -> design.variant(n).orElseThrow()).toList();
+            List<VariantAnswer> answers = new ArrayList<>();
+            for (int v = 0; v < chosen.size(); v++) {
+                Tub tub = chosen.get(v).tub();
+                double factor = request.meshSize().orElse(tub.meshSize()) / tub.meshSize();
+                List<Double> sizes = (request.quick() ? QUICK_SIZES : Study.USUAL_SIZES)
+                        .stream().map(s -> s * factor).toList();
+                int before = v * sizes.size();
+                int all = chosen.size() * sizes.size();
+                Study study = new Study(
+                        Solvers.best(),
+                        sizes,
+                        (variant, step, size, done, _) -> listener.stage(Stages.words(variant, step, size, before + done, all)));
+                answers.addAll(study.answer(List.of(tub)));
+            }
+            return Gathering.of(design, chosen, answers, request);
+        }
     }
 }

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.work;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import tubwright.desk.answer.Reading;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.answer.RunAnswer.Landmark;
+import tubwright.desk.export.FieldFiles;
+import tubwright.engine.design.Design;
+import tubwright.engine.design.Targets;
+import tubwright.engine.design.text.Limit;
+import tubwright.engine.laminate.LayupAdvice;
+import tubwright.engine.material.Material;
+import tubwright.engine.material.Trust;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshLine;
+import tubwright.engine.quantity.Unit;
+import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.shape.Opening;
+import tubwright.engine.shape.TubShape;
+import tubwright.engine.shape.Wall;
+import tubwright.engine.structure.Joint;
+import tubwright.engine.structure.Tub;
+
+/** Gathers answers and what the design says about them. */
+final class Gathering {
+    private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9][0-9 .,_]*(?:[eE][-+]?[0-9]+)?\\s*(.*)");
+
+    private Gathering() {}
+
+    static RunAnswer of(
+            Design design, List<Design.Variant> chosen, List<VariantAnswer> answers, Workbench.Request request) {
+        List<RunAnswer.Layup> layups = new ArrayList<>();
+        List<RunAnswer.JointCard> joints = new ArrayList<>();
+        List<String> files = new ArrayList<>(List.of("answer.json"));
+        for (int v = 0; v < chosen.size(); v++) {
+            Tub tub = chosen.get(v).tub();
+            Mesh mesh = answers.get(v).mesh();
+            layups.addAll(Laminates.on(tub, mesh));
+            tub.joints().forEach(j -> joint(tub.variant(), j, mesh).ifPresent(joints::add));
+            files.add(FieldFiles.name(tub.variant()));
+        }
+        files.add("inputs/" + design.file().getFileName());
+        List<Material> materials = Laminates.materials(layups);
+        return new RunAnswer(
+                design.name(),
+                about(design),
+                request.stamp(),
+                request.version(),
+                targets(chosen.getFirst().targets(), answers.getFirst()),
+                answers,
+                landmarks(chosen.getFirst().tub().shape()),
+                layups,
+                materials,
+                joints,
+                warnings(design, materials),
+                files);
+    }
+
+    /** Warnings of the design, and one about values nobody has looked up. */
+    static List<String> warnings(Design design, List<Material> materials) {
+        List<String> result = new ArrayList<>();
+        design.warnings().stream()
+                .filter(w -> w.severity() == LayupAdvice.Severity.WARNING)
+                .forEach(w -> result.add(w.toString()));
+        List<String> weak = materials.stream()
+                .filter(m -> m.properties().values().values().stream()
+                        .anyMatch(v -> v.provenance().trust() == Trust.FROM_MEMORY))
+                .map(Material::name)
+                .toList();
+        if (!weak.isEmpty()) {
+            result.add("Some values of " + String.join(", ", weak)
+                    + " are from memory and have not been checked against their source (tubwright materials NAME"
+                    + " shows which). Replace them before you rely on the answer.");
+        }
+        return result;
+    }
+
+    private static String about(Design design) {
+        String by = design.by().map(b -> b + ".").orElse("");
+        String notes = design.notes().map(String::strip).orElse("");
+        return (by + " " + notes).strip();
+    }
+
+    private static List<RunAnswer.Target> targets(Targets targets, VariantAnswer answer) {
+        List<RunAnswer.Target> result = new ArrayList<>();
+        Optional<CaseAnswer> torsion = Reading.torsion(answer);
+        Optional<CaseAnswer> bending = Reading.bending(answer);
+        if (targets.torsionalStiffness().isPresent() && torsion.isPresent()) {
+            result.add(target("torsional stiffness", targets.torsionalStiffness().get(), torsion.get()));
+        }
+        if (targets.bendingStiffness().isPresent() && bending.isPresent()) {
+            result.add(target("bending stiffness", targets.bendingStiffness().get(), bending.get()));
+        }
+        targets.mass().ifPresent(limit -> result.add(target("mass", limit, answer.mass().whole().mass(), 0)));
+        return result;
+    }
+
+    private static RunAnswer.Target target(String what, Limit limit, CaseAnswer answer) {
+        double error = answer.stiffness().error();
+        return target(what, limit, answer.stiffness().value(), Double.isFinite(error) ? error : 0);
+    }
+
+    /** In the unit in which the design states the limit. */
+    private static RunAnswer.Target target(String what, Limit limit, double value, double error) {
+        Matcher number = NUMBER.matcher(limit.text().replaceFirst("^\\s*at (least|most)\\s+", ""));
+        Unit unit = number.matches() ? Unit.of(number.group(1).strip()) : Unit.ONE;
+        return new RunAnswer.Target(
+                what, limit.atLeast(), unit.fromSi(limit.si()), unit.fromSi(value), unit.fromSi(error), unit.text());
+    }
+
+    private static List<Landmark> landmarks(TubShape shape) {
+        List<Landmark> result = new ArrayList<>();
+        for (Opening opening : shape.openings()) {
+            double[] bounds = opening.contour().bounds();
+            result.add(new Landmark(opening.name(), Landmark.Kind.OPENING, bounds[0], bounds[1]));
+        }
+        for (Wall wall : shape.walls()) {
+            if (wall instanceof Wall.Across across) {
+                double low = across.low().x();
+                double high = across.high().x();
+                result.add(new Landmark(
+                        across.name(), Landmark.Kind.WALL, Math.min(low, high), Math.max(low, high)));
+            }
+        }
+        result.sort(Comparator.comparingDouble(m -> m.from() + m.to()));
+        return result;
+    }
+
+    private static Optional<RunAnswer.JointCard> joint(String variant, Joint joint, Mesh mesh) {
+        double length = mesh.lines().stream()
+                .filter(l -> l.name().equals(joint.line()))
+                .mapToDouble(l -> length(l, mesh.nodes()))
+                .sum();
+        if (!(length > 0)) {
+            return Optional.empty();
+        }
+        int fasteners = joint.fastenerPitch() > 0
+                ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch())
+                : 0;
+        return Optional.of(new RunAnswer.JointCard(variant, joint.line(), joint.description(), length, fasteners));
+    }
+
+    private static double length(MeshLine line, double[] x) {
+        double sum = 0;
+        for (int[] chain : line.chains()) {
+            for (int i = 1; i < chain.length; i++) {
+                int a = 3 * chain[i - 1];
+                int b = 3 * chain[i];
+                sum += Math.sqrt(Math.pow(x[b] - x[a], 2) + Math.pow(x[b + 1] - x[a + 1], 2) + Math.pow(x[b + 2] - x[a + 2], 2));
+            }
+        }
+        return sum;
+    }
+}

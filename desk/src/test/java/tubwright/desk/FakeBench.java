@@ -58,7 +58,7 @@ public final class FakeBench implements Workbench {
                         List.of(new CheckAnswer.Variant(
                                 "as designed",
                                 "carbon sandwich",
-                                List.of(new CheckAnswer.Zone("floor", "[45c/core/45c]", 1.234, 0.0208, 2.31)),
+                                List.of(new CheckAnswer.Zone("floor", false, "[45c/core/45c]", 1.234, 0.0208, 2.31)),
                                 List.of(new CheckAnswer.Piece("lower shell", 17.6)),
                                 31.42)),
                         List.of());
@@ -87,7 +87,7 @@ public final class FakeBench implements Workbench {
     }
 
     @Override
-    public Map<String, String> starter() {
-        return Map.of("tub.yaml", "tub: New\n");
+    public Map<String, String> starter(String name) {
+        return Map.of("tub.yaml", "tub: " + name + "\n");
     }
 }

@@ -185,12 +185,12 @@ public final class FakeRun {
         List<RunAnswer.Layup> layups = new ArrayList<>();
         for (Region region : mesh.regions()) {
             boolean thin = region.zone().startsWith("chine");
-            if (layups.stream().noneMatch(l -> l.zone().equals(region.zone()))) {
+            if (layups.stream().noneMatch(l -> l.name().equals(region.zone()))) {
                 layups.add(new RunAnswer.Layup(
-                        "as designed", region.zone(), thin ? "[45c/±45/0c]" : "[45c/0/90/core/90/0/45c]", 0.41, thin ? solid : skin));
+                        "as designed", region.zone(), false, thin ? "[45c/±45/0c]" : "[45c/0/90/core/90/0/45c]", 0.41, thin ? solid : skin));
             }
         }
-        layups.add(new RunAnswer.Layup("aluminium", "flank rear", "1.2 mm sheet", 0.6, Laminate.of(new Layer(sheet(), 0.0012, 0))));
+        layups.add(new RunAnswer.Layup("aluminium", "flank rear", false, "1.2 mm sheet", 0.6, Laminate.of(new Layer(sheet(), 0.0012, 0))));
         return layups;
     }
 

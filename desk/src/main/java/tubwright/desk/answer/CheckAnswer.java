@@ -35,15 +35,16 @@ public record CheckAnswer(String tub, List<String> facts, List<Variant> variants
     }
 
     /**
-     * A zone.
+     * A zone or a patch.
      *
      * @param name its name
+     * @param patch whether these are plies a patch adds to the zones below it
      * @param code layup
      * @param area developed area, m²
      * @param thickness m
      * @param arealMass kg/m²
      */
-    public record Zone(String name, String code, double area, double thickness, double arealMass) {}
+    public record Zone(String name, boolean patch, String code, double area, double thickness, double arealMass) {}
 
     /**
      * A piece.

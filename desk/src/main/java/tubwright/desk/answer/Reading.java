@@ -67,6 +67,30 @@ public final class Reading {
         return result;
     }
 
+    /**
+     * The layups of one variant, zones first, with the places of a patch that is laid several times
+     * ({@code "doublers: upper leg R"}, {@code "doublers: upper leg L"}) taken together under its name.
+     */
+    public static List<RunAnswer.Layup> layups(RunAnswer answer, String variant) {
+        return together(
+                answer.layups().stream().filter(l -> l.variant().equals(variant)).toList());
+    }
+
+    /** The same for layups of one variant. */
+    public static List<RunAnswer.Layup> together(List<RunAnswer.Layup> layups) {
+        Map<String, RunAnswer.Layup> result = new LinkedHashMap<>();
+        for (RunAnswer.Layup layup : layups) {
+            String name = layup.patch() ? layup.name().split(":", 2)[0] : layup.name();
+            String key = layup.patch() + name + layup.code();
+            RunAnswer.Layup known = result.get(key);
+            double area = layup.area() + (known == null ? 0 : known.area());
+            result.put(
+                    key,
+                    new RunAnswer.Layup(layup.variant(), name, layup.patch(), layup.code(), area, layup.laminate()));
+        }
+        return List.copyOf(result.values());
+    }
+
     /** A kind in words. */
     public static String words(EnergyShare.Kind kind) {
         return switch (kind) {

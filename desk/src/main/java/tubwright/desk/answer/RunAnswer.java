@@ -115,12 +115,14 @@ public record RunAnswer(
      * A laminate in use.
      *
      * @param variant name of the variant
-     * @param zone zone, wall or patch that carries it
-     * @param code orientation code as the design writes it
+     * @param name of the zone, or of the patch
+     * @param patch whether these are plies a patch adds to the zones below it
+     * @param code orientation code
      * @param area it covers, m²
      * @param laminate the stack
      */
-    public record Layup(String variant, String zone, String code, double area, Laminate laminate) {}
+    public record Layup(
+            String variant, String name, boolean patch, String code, double area, Laminate laminate) {}
 
     /**
      * A joint in use.

@@ -49,7 +49,7 @@ final class NewCommand implements Callable<Integer> {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new NotDirectoryException(folder.toString());
         }
-        Map<String, String> files = bench.starter();
+        Map<String, String> files = bench.starter(folder.toAbsolutePath().normalize().getFileName().toString());
         for (String name : files.keySet()) {
             if (Files.exists(folder.resolve(name))) {
                 throw new FileAlreadyExistsException(folder.resolve(name).toString());

@@ -31,15 +31,13 @@ public final class CheckSummary {
             zones.row("zone", "layup", "m²", "mm", "g/m²");
             double area = 0;
             for (CheckAnswer.Zone zone : variant.zones()) {
-                area += zone.area();
-                zones.row(
-                        zone.name(),
-                        zone.code().length() > CODE ? zone.code().substring(0, CODE - 1) + "…" : zone.code(),
-                        fixed(zone.area(), 3, " "),
-                        fixed(1000 * zone.thickness(), 2, " "),
-                        fixed(1000 * zone.arealMass(), 0, " "));
+                if (!zone.patch()) {
+                    area += zone.area();
+                    row(zones, zone, zone.name());
+                }
             }
             zones.row("all zones", "", fixed(area, 3, " "), "", "");
+            variant.zones().stream().filter(CheckAnswer.Zone::patch).forEach(z -> row(zones, z, "+ " + z.name()));
             lines.addAll(zones.lines(terminal));
             lines.add("");
             TextTable pieces = new TextTable(true, false);
@@ -58,5 +56,14 @@ public final class CheckSummary {
             }
         }
         return lines;
+    }
+
+    private static void row(TextTable table, CheckAnswer.Zone zone, String name) {
+        table.row(
+                name,
+                zone.code().length() > CODE ? zone.code().substring(0, CODE - 1) + "…" : zone.code(),
+                fixed(zone.area(), 3, " "),
+                fixed(1000 * zone.thickness(), 2, " "),
+                fixed(1000 * zone.arealMass(), 0, " "));
     }
 }

@@ -57,7 +57,7 @@ public final class VtuWriter {
         xml.append("<VTKFile type=\"UnstructuredGrid\" version=\"1.0\" byte_order=\"LittleEndian\""
                 + " header_type=\"UInt32\" compressor=\"vtkZLibDataCompressor\">\n");
         xml.append("  <UnstructuredGrid>\n");
-        List<String> zones = mesh.regions().stream().map(VtuWriter::laminate).distinct().toList();
+        List<String> zones = mesh.regions().stream().map(Region::zone).distinct().toList();
         List<String> pieces = mesh.regions().stream().map(Region::piece).distinct().toList();
         List<String> parts = mesh.regions().stream().map(Region::part).distinct().toList();
         xml.append("    <FieldData>\n");
@@ -110,15 +110,16 @@ public final class VtuWriter {
         float[] weight = new float[regions];
         for (int r = 0; r < regions; r++) {
             Region region = mesh.regions().get(r);
-            zone[r] = zones.indexOf(laminate(region));
+            zone[r] = zones.indexOf(region.zone());
             piece[r] = pieces.indexOf(region.piece());
             part[r] = parts.indexOf(region.part());
-            thickness[r] = Float.NaN;
-            weight[r] = Float.NaN;
             for (RunAnswer.Layup layup : layups) {
-                if (layup.variant().equals(variant.variant()) && layup.zone().equals(laminate(region))) {
-                    thickness[r] = (float) layup.laminate().thickness();
-                    weight[r] = (float) layup.laminate().arealMass();
+                boolean here = layup.patch()
+                        ? region.patches().contains(layup.name())
+                        : region.zone().equals(layup.name());
+                if (here && layup.variant().equals(variant.variant())) {
+                    thickness[r] += (float) layup.laminate().thickness();
+                    weight[r] += (float) layup.laminate().arealMass();
                 }
             }
         }
@@ -166,11 +167,6 @@ public final class VtuWriter {
         ints("offsets", ends);
         array("UInt8", "types", 1, types);
         xml.append("      </Cells>\n");
-    }
-
-    /** The name of the laminate on a region: its zone, with its patches. */
-    private static String laminate(Region region) {
-        return region.patches().isEmpty() ? region.zone() : region.zone() + " + " + String.join(" + ", region.patches());
     }
 
     private static float[] spread(Mesh mesh, float[] byRegion) {

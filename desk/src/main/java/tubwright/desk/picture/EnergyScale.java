@@ -15,7 +15,7 @@ import tubwright.engine.mesh.Mesh;
  */
 public record EnergyScale(double low, double high) {
     /** Powers of ten the scale spans. */
-    private static final double DECADES = 2.5;
+    private static final double DECADES = 2;
 
     /**
      * The scale for a mesh: its hot end is passed by one hundredth of the area, rounded up to 1, 2 or 5 times a power of

@@ -11,7 +11,7 @@ public final class Palette {
     private Palette() {}
 
     /**
-     * From quiet to hot: pale blue-grey through straw and copper to deep plum. Lightness falls evenly, so that it reads
+     * From quiet to hot: pale blue-grey through sand and terracotta to deep plum. Lightness falls evenly, so that it reads
      * in print and with any colour vision; hue only helps.
      *
      * @return {@link #STEPS} colours 0xrrggbb, not to be modified
@@ -44,9 +44,9 @@ public final class Palette {
     }
 
     private static int[] ember() {
-        double[] at = {0, 0.22, 0.45, 0.70, 1};
-        double[] chroma = {0.022, 0.055, 0.125, 0.170, 0.120};
-        double[] hue = {235, 100, 72, 32, -25};
+        double[] at = {0, 0.25, 0.50, 0.75, 1};
+        double[] chroma = {0.020, 0.060, 0.135, 0.175, 0.115};
+        double[] hue = {240, 85, 50, 18, -30};
         int[] colours = new int[STEPS];
         for (int i = 0; i < STEPS; i++) {
             double t = i / (STEPS - 1.0);
@@ -68,7 +68,7 @@ public final class Palette {
                 c = mix(chroma[k], chroma[k + 1], s);
                 h = mix(hue[k], hue[k + 1], s);
             }
-            colours[i] = Colour.ofLightnessChromaHue(mix(0.93, 0.28, t), c, h);
+            colours[i] = Colour.ofLightnessChromaHue(mix(0.94, 0.27, t), c, h);
         }
         return colours;
     }

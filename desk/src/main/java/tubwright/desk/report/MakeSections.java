@@ -42,7 +42,7 @@ final class MakeSections {
                 mass(answer.main().mass())));
         sections.add(new Section(
                 "Zones and layups",
-                "One number, one laminate. Stacks are drawn from the outer surface inward, hatched along the fibres, the"
+                "One number, one zone; + marks patches, plies laid over the zones. Stacks are drawn from the outer surface inward, hatched along the fibres, the"
                         + " reference direction to the right; thickness of core is not to scale.",
                 zones(answer, gallery)));
         sections.add(new Section("Joints", "What holds the pieces together.", joints(answer)));
@@ -161,7 +161,7 @@ final class MakeSections {
             number(table, fixed(1000 * body.centre()[d], 0, NARROW_SPACE));
         }
         for (int d = 0; d < 3; d++) {
-            number(table, significant(body.inertia()[d], 3, NARROW_SPACE));
+            number(table, fixed(body.inertia()[d], 3, NARROW_SPACE));
         }
         table.append("</tr>");
     }
@@ -177,9 +177,7 @@ final class MakeSections {
         }
         body.append("</div>");
         for (VariantAnswer variant : answer.variants()) {
-            List<RunAnswer.Layup> layups = answer.layups().stream()
-                    .filter(l -> l.variant().equals(variant.variant()))
-                    .toList();
+            List<RunAnswer.Layup> layups = Reading.layups(answer, variant.variant());
             if (layups.isEmpty()) {
                 continue;
             }
@@ -187,8 +185,8 @@ final class MakeSections {
             body.append("<th>Zone</th><th>Layup</th><th>Stack</th><th class=\"n\">t <span>mm</span></th>"
                     + "<th class=\"n\">g/m²</th><th class=\"n\">area <span>m²</span></th><th class=\"n\">kg</th>"
                     + "</tr></thead><tbody>");
-            Map<Laminate, List<RunAnswer.Layup>> stacks = new LinkedHashMap<>();
-            layups.forEach(l -> stacks.computeIfAbsent(l.laminate(), k -> new ArrayList<>()).add(l));
+            Map<Object, List<RunAnswer.Layup>> stacks = new LinkedHashMap<>();
+            layups.forEach(l -> stacks.computeIfAbsent(List.of(l.patch(), l.laminate()), k -> new ArrayList<>()).add(l));
             stacks.values().forEach(same -> stack(body, same, gallery));
             body.append("</tbody></table>");
         }
@@ -201,12 +199,12 @@ final class MakeSections {
         double area = same.stream().mapToDouble(RunAnswer.Layup::area).sum();
         table.append("<tr><td class=\"zones\">");
         for (RunAnswer.Layup layup : same) {
-            int number = gallery.zones().indexOf(layup.zone());
+            int number = layup.patch() ? -1 : gallery.zones().indexOf(layup.name());
             String chip = number < 0
-                    ? "<span class=\"chip none\"></span>"
+                    ? "<span class=\"chip none\">" + (layup.patch() ? "+" : "") + "</span>"
                     : "<span class=\"chip\" style=\"background:" + Colour.hex(Palette.kind(number)) + "\">"
                             + (number + 1) + "</span>";
-            table.append("<div>").append(chip).append(escape(layup.zone())).append("</div>");
+            table.append("<div>").append(chip).append(escape(layup.name())).append("</div>");
         }
         table.append("</td><td><code>").append(escape(same.getFirst().code())).append("</code><p class=\"foot\">");
         table.append(escape(materials(laminate))).append("</p></td><td class=\"stack\">");

@@ -136,18 +136,18 @@ final class TwistChart {
             svg.line(tick == 0 ? "zero" : "grid", LEFT, y.at(tick), RIGHT, y.at(tick));
             svg.text("figure end", LEFT - 8, y.at(tick) + 4, fixed(tick, y.decimals(5), " "));
         }
-        double[] ends = new double[all.size()];
-        for (int i = all.size() - 1; i >= 0; i--) {
-            Series each = all.get(i);
+        for (Series each : all.reversed()) {
             svg.path("curve " + each.kind(), places(x, each.x()), places(y, each.angles()));
             for (TwistLine.Jump jump : each.line().jumps()) {
                 svg.circle("jump " + each.kind(), x.at(jump.station()), y.at(near(each, jump.station())), 3);
             }
-            ends[i] = y.at(each.angles()[0]);
         }
-        // Names at the free end, where the lines lie furthest apart.
-        for (int i = 0; i < all.size(); i++) {
-            svg.text("name " + all.get(i).kind(), LEFT + 10, ends[i] - 8, all.get(i).name());
+        double right = RIGHT;
+        for (Series each : all.reversed()) {
+            right -= 7.6 * each.name().length();
+            svg.text("name " + each.kind(), right, top - 16, each.name());
+            svg.line("curve " + each.kind(), right - 40, top - 20, right - 10, top - 20);
+            right -= 66;
         }
     }
 

@@ -92,7 +92,7 @@ final class TwistSections {
                         s.name().equals("everything else") ? "" : Reading.words(s.kind()),
                         s.share() / most,
                         percent(s.share()),
-                        "k" + s.kind().ordinal()))
+                        s.name().equals("everything else") ? "rest" : "k" + s.kind().ordinal()))
                 .toList();
         body.append("<h3>Energy by part</h3>").append(Bars.draw(bars, 780, 230, "Energy by part"));
         return body.toString();

@@ -8,6 +8,7 @@ import java.util.Map;
 import tubwright.desk.answer.CheckAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.design.Design;
+import tubwright.engine.design.Template;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.response.Study;
@@ -27,7 +28,7 @@ public final class EngineWorkbench implements Workbench {
 
     @Override
     public String schema() {
-        throw new UserMistake("this build has no schema yet");
+        return Design.schema();
     }
 
     @Override
@@ -36,8 +37,8 @@ public final class EngineWorkbench implements Workbench {
     }
 
     @Override
-    public Map<String, String> starter() {
-        throw new UserMistake("this build has no starting design yet");
+    public Map<String, String> starter(String name) {
+        return Map.of(Design.FILE_NAME, Template.text(name));
     }
 
     private record Read(Design design) implements Draft {

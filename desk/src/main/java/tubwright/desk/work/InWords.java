@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import tubwright.desk.answer.CheckAnswer;
+import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.text.Figures;
 import tubwright.engine.design.Design;
@@ -37,9 +38,9 @@ final class InWords {
             variants.add(new CheckAnswer.Variant(
                     variant.name(),
                     tub.construction(),
-                    layups.stream()
+                    Reading.together(layups).stream()
                             .map(l -> new CheckAnswer.Zone(
-                                    l.zone(), l.code(), l.area(), l.laminate().thickness(), l.laminate().arealMass()))
+                                    l.name(), l.patch(), l.code(), l.area(), l.laminate().thickness(), l.laminate().arealMass()))
                             .toList(),
                     mass.pieces().stream().map(p -> new CheckAnswer.Piece(p.name(), p.mass())).toList(),
                     mass.whole().mass()));

@@ -9,6 +9,7 @@ import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.text.Figures;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
+import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.laminate.OrientationCode;
 import tubwright.engine.material.Core;
 import tubwright.engine.material.Material;
@@ -21,30 +22,38 @@ import tubwright.engine.structure.Tub;
 final class Laminates {
     private Laminates() {}
 
-    /** The laminates of a tub with the area each covers on {@code mesh}, zones first in the order of the design. */
+    /** The laminates of a tub with the area each covers on {@code mesh}: zones, then patches, as the design has them. */
     static List<RunAnswer.Layup> on(Tub tub, Mesh mesh) {
         double[] areas = new double[mesh.regions().size()];
         for (int e = 0; e < mesh.elementCount(); e++) {
             areas[mesh.elementRegions()[e]] += mesh.area(e);
         }
-        List<String> zones =
-                tub.layout().zones().stream().map(z -> z.name()).toList();
-        Map<String, RunAnswer.Layup> found = new LinkedHashMap<>();
-        List<Integer> order = new ArrayList<>();
+        Map<String, Double> byZone = new LinkedHashMap<>();
+        Map<String, Double> byPatch = new LinkedHashMap<>();
+        tub.layout().zones().forEach(z -> byZone.put(z.name(), 0.0));
+        tub.layout().patches().forEach(p -> byPatch.put(p.name(), 0.0));
         for (int r = 0; r < areas.length; r++) {
-            order.add(r);
-        }
-        order.sort(java.util.Comparator.comparingInt((Integer r) -> zones.indexOf(mesh.regions().get(r).zone()))
-                .thenComparingInt(r -> mesh.regions().get(r).patches().size()));
-        for (int r : order) {
             Region region = mesh.regions().get(r);
-            Laminate laminate = laminate(tub, region);
-            String name = name(region);
-            RunAnswer.Layup known = found.get(name);
-            double area = areas[r] + (known == null ? 0 : known.area());
-            found.put(name, new RunAnswer.Layup(tub.variant(), name, code(laminate), area, laminate));
+            byZone.merge(region.zone(), areas[r], Double::sum);
+            for (String patch : region.patches()) {
+                byPatch.merge(patch, areas[r], Double::sum);
+            }
         }
-        return List.copyOf(found.values());
+        List<RunAnswer.Layup> result = new ArrayList<>();
+        byZone.forEach((zone, area) -> {
+            Laminate laminate = tub.laminates().get(zone);
+            if (area > 0 && laminate != null) {
+                result.add(new RunAnswer.Layup(tub.variant(), zone, false, code(laminate), area, laminate));
+            }
+        });
+        byPatch.forEach((patch, area) -> {
+            List<Layer> plies = tub.patchPlies().getOrDefault(patch, List.of());
+            if (area > 0 && !plies.isEmpty()) {
+                Laminate laminate = Laminate.of(plies.toArray(Layer[]::new));
+                result.add(new RunAnswer.Layup(tub.variant(), patch, true, code(laminate), area, laminate));
+            }
+        });
+        return result;
     }
 
     /** Every material of the laminates, in the order in which they are met. */
@@ -56,22 +65,14 @@ final class Laminates {
                 .toList();
     }
 
-    private static String name(Region region) {
-        return region.patches().isEmpty() ? region.zone() : region.zone() + " + " + String.join(" + ", region.patches());
-    }
-
-    /** The zone's laminate with the plies of its patches on the inner face. */
-    private static Laminate laminate(Tub tub, Region region) {
-        Laminate zone = tub.laminates().get(region.zone());
-        List<Layer> layers = new ArrayList<>(zone.layers());
-        region.patches().forEach(p -> layers.addAll(tub.patchPlies().getOrDefault(p, List.of())));
-        return new Laminate(layers, zone.reference());
-    }
-
-    /** The orientation code of a stack: cloths marked c, cores, films and sheets by word. */
+    /** The orientation code of a stack: cloths marked c, cores and sheets by word, films left out. */
     private static String code(Laminate laminate) {
         List<OrientationCode.Item> items = new ArrayList<>();
         for (Layer layer : laminate.layers()) {
+            // Films bond core to skin; a reader of the code knows they are there.
+            if (layer.role() == LayerRole.FILM && laminate.layers().size() > 1) {
+                continue;
+            }
             items.add(
                     switch (layer.role()) {
                         case PLY ->

@@ -25,8 +25,8 @@ public interface Workbench {
     /** The shipped materials, in the order of their families. */
     List<Material> materials();
 
-    /** A commented design that runs as it stands: file names and their content. */
-    Map<String, String> starter();
+    /** A commented design that runs as it stands, for a tub of that name: file names and their content. */
+    Map<String, String> starter(String name);
 
     /** A design that was read. */
     interface Draft {

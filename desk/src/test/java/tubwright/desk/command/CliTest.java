@@ -142,7 +142,7 @@ class CliTest {
     void aFailedRunLeavesTheRunBeforeItAlone() throws IOException {
         Typed.on(new FakeBench(), "run", folder.toString());
         TreeMap<String, String> before = contents();
-        Typed.on(new FakeBench(new IllegalStateException("lost count")), "run", folder.toString());
+        Typed.on(new FakeBench(new StructureException("it falls over", "")), "run", folder.toString());
         assertEquals(before, contents());
     }
 
@@ -170,7 +170,7 @@ class CliTest {
     void newMakesAFolder() throws IOException {
         Typed typed = Typed.on(new FakeBench(), "new", folder.resolve("mine").toString());
         assertEquals(0, typed.code(), typed.err());
-        assertEquals("tub: New\n", Files.readString(folder.resolve("mine/tub.yaml")));
+        assertEquals("tub: mine\n", Files.readString(folder.resolve("mine/tub.yaml")));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
+import tubwright.engine.design.text.SchemaWriter;
 import tubwright.engine.structure.Tub;
 
 /**
@@ -64,6 +65,11 @@ public record Design(
                     "\"tubwright new DIR\" starts a design that runs");
         }
         return DesignReader.read(file);
+    }
+
+    /** The JSON Schema of the design document. */
+    public static String schema() {
+        return SchemaWriter.write(DesignText.class, "Tubwright design document");
     }
 
     /** The design as written. */

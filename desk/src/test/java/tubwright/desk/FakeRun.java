@@ -63,8 +63,10 @@ public final class FakeRun {
                 layups(mesh),
                 List.of(tape(), cloth(), honeycomb(), sheet()),
                 List.of(
-                        new RunAnswer.JointCard("as designed", "lower shell / upper shell", "bonded lap, 25 mm × 0.2 mm", 4.31, 0),
-                        new RunAnswer.JointCard("aluminium", "shoulder row", "solid rivets, 3.2 mm at 25 mm", 4.31, 172)),
+                        new RunAnswer.JointCard(
+                                "as designed", "lower shell / upper shell", "bonded lap, 25 mm × 0.2 mm", 4.31, 0),
+                        new RunAnswer.JointCard(
+                                "aluminium", "shoulder row", "solid rivets, 3.2 mm at 25 mm", 4.31, 172)),
                 List.of("Zone <chine>: 3 plies run together without a change of angle (practice allows 4)."),
                 List.of("answer.json", "fields/as-designed.vtu", "fields/aluminium.vtu", "inputs/tub.yaml"));
     }
@@ -86,7 +88,9 @@ public final class FakeRun {
                 0.07e6 / soft,
                 Double.NaN,
                 "Two sizes, order taken as 2.",
-                List.of(new Converged.Sample(0.028, 43_900, 8.68e6 / soft), new Converged.Sample(0.020, 86_410, 8.60e6 / soft)));
+                List.of(
+                        new Converged.Sample(0.028, 43_900, 8.68e6 / soft),
+                        new Converged.Sample(0.020, 86_410, 8.60e6 / soft)));
         double[] u = FakeTub.displacements(mesh, COUPLE * soft);
         double[] w = FakeTub.densities(mesh, COUPLE);
         for (int e = 0; e < w.length; e++) {
@@ -143,7 +147,9 @@ public final class FakeRun {
             double energy = w[e] * mesh.area(e);
             whole += energy;
             byZone.merge(region.zone(), energy, Double::sum);
-            kinds.put(region.zone(), region.surface() == Region.Surface.WALL ? EnergyShare.Kind.WALL : EnergyShare.Kind.ZONE);
+            kinds.put(
+                    region.zone(),
+                    region.surface() == Region.Surface.WALL ? EnergyShare.Kind.WALL : EnergyShare.Kind.ZONE);
         }
         List<EnergyShare> shares = new ArrayList<>();
         double all = whole / 0.86;
@@ -181,37 +187,81 @@ public final class FakeRun {
                 Layer.ofDegrees(tape(), 0),
                 Layer.ofDegrees(cloth(), 45));
         Laminate solid = Laminate.of(
-                Layer.ofDegrees(cloth(), 45), Layer.ofDegrees(tape(), 45), Layer.ofDegrees(tape(), -45), Layer.ofDegrees(cloth(), 0));
+                Layer.ofDegrees(cloth(), 45),
+                Layer.ofDegrees(tape(), 45),
+                Layer.ofDegrees(tape(), -45),
+                Layer.ofDegrees(cloth(), 0));
         List<RunAnswer.Layup> layups = new ArrayList<>();
         for (Region region : mesh.regions()) {
             boolean thin = region.zone().startsWith("chine");
             if (layups.stream().noneMatch(l -> l.name().equals(region.zone()))) {
                 layups.add(new RunAnswer.Layup(
-                        "as designed", region.zone(), false, thin ? "[45c/±45/0c]" : "[45c/0/90/core/90/0/45c]", 0.41, thin ? solid : skin));
+                        "as designed",
+                        region.zone(),
+                        false,
+                        thin ? "[45c/±45/0c]" : "[45c/0/90/core/90/0/45c]",
+                        0.41,
+                        thin ? solid : skin));
             }
         }
-        layups.add(new RunAnswer.Layup("aluminium", "flank rear", false, "1.2 mm sheet", 0.6, Laminate.of(new Layer(sheet(), 0.0012, 0))));
+        layups.add(new RunAnswer.Layup(
+                "aluminium", "flank rear", false, "1.2 mm sheet", 0.6, Laminate.of(new Layer(sheet(), 0.0012, 0))));
         return layups;
     }
 
     private static Material tape() {
-        return Ply.of("ud-demo", "unidirectional carbon, invented", Ply.Form.UNIDIRECTIONAL, table(Map.of(
-                Property.E1, 130e9, Property.E2, 9e9, Property.G12, 4.8e9, Property.NU12, 0.3, Property.DENSITY, 1560.0, Property.THICKNESS, 0.000131)));
+        return Ply.of(
+                "ud-demo",
+                "unidirectional carbon, invented",
+                Ply.Form.UNIDIRECTIONAL,
+                table(Map.of(
+                        Property.E1,
+                        130e9,
+                        Property.E2,
+                        9e9,
+                        Property.G12,
+                        4.8e9,
+                        Property.NU12,
+                        0.3,
+                        Property.DENSITY,
+                        1560.0,
+                        Property.THICKNESS,
+                        0.000131)));
     }
 
     private static Material cloth() {
-        return Ply.of("cloth-demo", "carbon cloth, invented", Ply.Form.CLOTH, table(Map.of(
-                Property.E1, 62e9, Property.E2, 61e9, Property.G12, 4.2e9, Property.NU12, 0.05, Property.DENSITY, 1540.0, Property.THICKNESS, 0.00022)));
+        return Ply.of(
+                "cloth-demo",
+                "carbon cloth, invented",
+                Ply.Form.CLOTH,
+                table(Map.of(
+                        Property.E1,
+                        62e9,
+                        Property.E2,
+                        61e9,
+                        Property.G12,
+                        4.2e9,
+                        Property.NU12,
+                        0.05,
+                        Property.DENSITY,
+                        1540.0,
+                        Property.THICKNESS,
+                        0.00022)));
     }
 
     private static Material honeycomb() {
-        return Core.of("honeycomb-demo", "aluminium honeycomb, invented", Core.Form.HONEYCOMB, table(Map.of(
-                Property.G13, 310e6, Property.G23, 150e6, Property.E3, 500e6, Property.DENSITY, 50.0)));
+        return Core.of(
+                "honeycomb-demo",
+                "aluminium honeycomb, invented",
+                Core.Form.HONEYCOMB,
+                table(Map.of(Property.G13, 310e6, Property.G23, 150e6, Property.E3, 500e6, Property.DENSITY, 50.0)));
     }
 
     private static Material sheet() {
-        return Metal.of("sheet-demo", "aluminium sheet, invented", table(Map.of(
-                Property.E1, 71e9, Property.NU12, 0.33, Property.DENSITY, 2780.0)));
+        return Metal.of(
+                "sheet-demo",
+                "aluminium sheet, invented",
+                table(Map.of(Property.E1, 71e9, Property.NU12, 0.33, Property.DENSITY, 2780.0)));
     }
 
     private static PropertyTable table(Map<Property, Double> values) {

@@ -25,6 +25,7 @@ public final class FakeTub {
         {0, 85, 210, 85, 280, 145, 295, 470, 215, 560, 0, 580},
         {0, 95, 180, 95, 240, 150, 250, 460, 180, 540, 0, 555}
     };
+
     public static final double COCKPIT_FROM = 0.92;
     public static final double COCKPIT_TO = 1.62;
 
@@ -86,8 +87,14 @@ public final class FakeTub {
     public static double[] densities(Mesh mesh, double couple) {
         double[] w = new double[mesh.elementCount()];
         double[][] hot = {
-            {COCKPIT_FROM, -0.22, 0.47}, {COCKPIT_FROM, 0.22, 0.47}, {COCKPIT_TO, -0.22, 0.52}, {COCKPIT_TO, 0.22, 0.52},
-            {0.15, 0.13, 0.2}, {0.15, -0.13, 0.2}, {0.5, 0.19, 0.33}, {0.5, -0.19, 0.33}
+            {COCKPIT_FROM, -0.22, 0.47},
+            {COCKPIT_FROM, 0.22, 0.47},
+            {COCKPIT_TO, -0.22, 0.52},
+            {COCKPIT_TO, 0.22, 0.52},
+            {0.15, 0.13, 0.2},
+            {0.15, -0.13, 0.2},
+            {0.5, 0.19, 0.33},
+            {0.5, -0.19, 0.33}
         };
         for (int e = 0; e < w.length; e++) {
             double[] c = new double[3];
@@ -99,7 +106,8 @@ public final class FakeTub {
             double r = rate(c[0]) / 6e-7;
             double value = 0.4 * r * r;
             for (double[] h : hot) {
-                double d2 = (c[0] - h[0]) * (c[0] - h[0]) + (c[1] - h[1]) * (c[1] - h[1]) + (c[2] - h[2]) * (c[2] - h[2]);
+                double d2 =
+                        (c[0] - h[0]) * (c[0] - h[0]) + (c[1] - h[1]) * (c[1] - h[1]) + (c[2] - h[2]) * (c[2] - h[2]);
                 value += 12 * Math.exp(-d2 / 0.006);
             }
             if (mesh.region(e).surface() == Region.Surface.WALL) {
@@ -148,7 +156,8 @@ public final class FakeTub {
                         if (strip.equals("deck") && x > COCKPIT_FROM && x < COCKPIT_TO) {
                             continue;
                         }
-                        String zone = strip + (strip.equals("flank") || strip.equals("deck") ? x < 0.9 ? " front" : " rear" : "");
+                        String zone = strip
+                                + (strip.equals("flank") || strip.equals("deck") ? x < 0.9 ? " front" : " rear" : "");
                         Region region = new Region(
                                 strip,
                                 Region.Surface.SKIN,
@@ -214,7 +223,8 @@ public final class FakeTub {
         }
         lines.add(new MeshLine(name + " edge", MeshLine.Kind.WALL_EDGE, name, "", List.of(closed(ring[0]))));
         if (hole > 0) {
-            lines.add(new MeshLine(name + " hole", MeshLine.Kind.OPENING_EDGE, name, "", List.of(closed(ring[layers]))));
+            lines.add(
+                    new MeshLine(name + " hole", MeshLine.Kind.OPENING_EDGE, name, "", List.of(closed(ring[layers]))));
         }
     }
 

@@ -32,7 +32,8 @@ public final class Reading {
 
     /** Torsional stiffness over mass, N·m/rad per kg. */
     public static Optional<Double> torsionPerMass(VariantAnswer variant) {
-        return torsion(variant).map(c -> c.stiffness().value() / variant.mass().whole().mass());
+        return torsion(variant)
+                .map(c -> c.stiffness().value() / variant.mass().whole().mass());
     }
 
     /** The largest {@code count} shares, and the rest as one named {@code everything else} if it is worth a line. */
@@ -72,8 +73,9 @@ public final class Reading {
      * ({@code "doublers: upper leg R"}, {@code "doublers: upper leg L"}) taken together under its name.
      */
     public static List<RunAnswer.Layup> layups(RunAnswer answer, String variant) {
-        return together(
-                answer.layups().stream().filter(l -> l.variant().equals(variant)).toList());
+        return together(answer.layups().stream()
+                .filter(l -> l.variant().equals(variant))
+                .toList());
     }
 
     /** The same for layups of one variant. */

@@ -121,8 +121,7 @@ public record RunAnswer(
      * @param area it covers, m²
      * @param laminate the stack
      */
-    public record Layup(
-            String variant, String name, boolean patch, String code, double area, Laminate laminate) {}
+    public record Layup(String variant, String name, boolean patch, String code, double area, Laminate laminate) {}
 
     /**
      * A joint in use.

@@ -55,7 +55,8 @@ final class MaterialsCommand implements Callable<Integer> {
                 .filter(m -> m.name().equals(wanted))
                 .findFirst()
                 .orElseThrow(() -> new UserMistake("there is no material \"" + wanted + "\""
-                        + NearestName.of(wanted, all.stream().map(Material::name).toList())
+                        + NearestName.of(
+                                        wanted, all.stream().map(Material::name).toList())
                                 .map(n -> "; did you mean \"" + n + "\"?")
                                 .orElse("; tubwright materials lists them")));
         MaterialSummary.one(terminal, material).forEach(terminal::print);

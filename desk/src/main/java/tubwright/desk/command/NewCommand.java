@@ -20,8 +20,7 @@ import tubwright.desk.work.Workbench;
 /** {@code tubwright new}: begins a design. */
 @Command(
         name = "new",
-        description = {"Begin a design: a commented file that runs as it stands, to be changed bit by bit."
-        },
+        description = {"Begin a design: a commented file that runs as it stands, to be changed bit by bit."},
         synopsisHeading = "Usage: ",
         parameterListHeading = "%n",
         optionListHeading = "%n",
@@ -49,7 +48,8 @@ final class NewCommand implements Callable<Integer> {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new NotDirectoryException(folder.toString());
         }
-        Map<String, String> files = bench.starter(folder.toAbsolutePath().normalize().getFileName().toString());
+        Map<String, String> files =
+                bench.starter(folder.toAbsolutePath().normalize().getFileName().toString());
         for (String name : files.keySet()) {
             if (Files.exists(folder.resolve(name))) {
                 throw new FileAlreadyExistsException(folder.resolve(name).toString());

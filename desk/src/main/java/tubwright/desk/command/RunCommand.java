@@ -73,15 +73,16 @@ final class RunCommand implements Callable<Integer> {
             description = "Finest mesh size with its unit, e.g. \"12 mm\", instead of the design's own.")
     private Optional<String> mesh = Optional.empty();
 
-    @Option(
-            names = "--quick",
-            description = "Coarser meshes: an answer in a moment, with a wider error.")
+    @Option(names = "--quick", description = "Coarser meshes: an answer in a moment, with a wider error.")
     private boolean quick;
 
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
     private boolean json;
 
-    @Option(names = "--name", paramLabel = "NAME", description = "Name of the run folder below DIR/runs; default: latest.")
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "Name of the run folder below DIR/runs; default: latest.")
     private String name = "latest";
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write the run folder here instead.")
@@ -120,7 +121,8 @@ final class RunCommand implements Callable<Integer> {
                 } else {
                     RunSummary.lines(terminal, answer).forEach(terminal::print);
                     terminal.print("");
-                    terminal.print("  " + terminal.look(Look.STRONG, shown(folder.target().resolve("report.html"))));
+                    terminal.print("  "
+                            + terminal.look(Look.STRONG, shown(folder.target().resolve("report.html"))));
                     terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
                 }
             }
@@ -174,8 +176,8 @@ final class RunCommand implements Callable<Integer> {
                 String nearest = NearestName.of(variant, draft.variants())
                         .map(n -> "; did you mean \"" + n + "\"?")
                         .orElse("");
-                throw new UserMistake("there is no variant \"" + variant + "\"" + nearest + "\n    " + draft.tub() + " has: "
-                        + String.join(", ", draft.variants()));
+                throw new UserMistake("there is no variant \"" + variant + "\"" + nearest + "\n    " + draft.tub()
+                        + " has: " + String.join(", ", draft.variants()));
             }
         }
     }

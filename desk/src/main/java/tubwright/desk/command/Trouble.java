@@ -84,10 +84,13 @@ final class Trouble {
             case NoSuchFileException _ -> file + ": there is no such file or folder";
             case AccessDeniedException _ -> file + ": not allowed to read or write here";
             case DirectoryNotEmptyException _ ->
-                file + " is not empty and holds no run of ours, so it is left alone.\n    Choose another folder with --out.";
+                file
+                        + " is not empty and holds no run of ours, so it is left alone.\n    Choose another folder with --out.";
             case NotDirectoryException _ -> file + " is a file, not a folder";
             case FileAlreadyExistsException _ -> file + " is there already";
-            default -> (file.isEmpty() ? "" : file + ": ") + (said.isEmpty() ? e.getClass().getSimpleName() : said);
+            default ->
+                (file.isEmpty() ? "" : file + ": ")
+                        + (said.isEmpty() ? e.getClass().getSimpleName() : said);
         };
     }
 
@@ -102,14 +105,19 @@ final class Trouble {
     private static String brief(Throwable cause) {
         String message = cause.getMessage();
         String name = cause.getClass().getSimpleName();
-        return message == null ? name : name + ": " + message.lines().findFirst().orElse("");
+        return message == null
+                ? name
+                : name + ": " + message.lines().findFirst().orElse("");
     }
 
     /** Writes the whole story to a file and says where. */
     private static String log(Throwable trouble) {
         StringWriter story = new StringWriter();
         story.append("Tubwright ").append(Version.text()).append(", Java ");
-        story.append(Runtime.version().toString()).append(", ").append(System.getProperty("os.name")).append('\n');
+        story.append(Runtime.version().toString())
+                .append(", ")
+                .append(System.getProperty("os.name"))
+                .append('\n');
         trouble.printStackTrace(new PrintWriter(story, true));
         try {
             Path file = Files.createTempFile("tubwright-", ".log");

@@ -26,7 +26,8 @@ public final class MaterialSummary {
     /** The library, one line a material, by kind. */
     public static List<String> list(List<Material> materials) {
         Map<String, List<Material>> kinds = new LinkedHashMap<>();
-        materials.forEach(m -> kinds.computeIfAbsent(kind(m), k -> new ArrayList<>()).add(m));
+        materials.forEach(
+                m -> kinds.computeIfAbsent(kind(m), k -> new ArrayList<>()).add(m));
         List<String> lines = new ArrayList<>();
         int width = materials.stream().mapToInt(m -> m.name().length()).max().orElse(0);
         kinds.forEach((kind, members) -> {
@@ -70,8 +71,8 @@ public final class MaterialSummary {
         lines.add("");
         for (int i = 0; i < sources.size(); i++) {
             Provenance source = sources.get(i);
-            lines.addAll(Wrap.lines(
-                    source.source() + " (" + source.trust().meaning() + ")", "  [" + (i + 1) + "] ", WIDTH));
+            lines.addAll(
+                    Wrap.lines(source.source() + " (" + source.trust().meaning() + ")", "  [" + (i + 1) + "] ", WIDTH));
         }
         return lines;
     }

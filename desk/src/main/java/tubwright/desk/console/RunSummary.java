@@ -65,15 +65,13 @@ public final class RunSummary {
                     + fixed(1000 * t.rearStation(), 0, GAP) + " mm and includes " + t.includes()
                     + ". ± is the mesh error.");
         });
-        Reading.bending(main).ifPresent(b -> table.row(
-                "bending stiffness",
-                plusMinus(b.stiffness().value() / 1e6, b.stiffness().error() / 1e6, GAP) + " kN/mm",
-                "at x = " + fixed(1000 * b.frontStation(), 0, GAP) + " mm"));
+        Reading.bending(main)
+                .ifPresent(b -> table.row(
+                        "bending stiffness",
+                        plusMinus(b.stiffness().value() / 1e6, b.stiffness().error() / 1e6, GAP) + " kN/mm",
+                        "at x = " + fixed(1000 * b.frontStation(), 0, GAP) + " mm"));
         double mass = main.mass().whole().mass();
-        table.row(
-                "mass",
-                significant(mass, 4, GAP) + " kg",
-                significant(mass / Conversions.POUND, 4, GAP) + " lb");
+        table.row("mass", significant(mass, 4, GAP) + " kg", significant(mass / Conversions.POUND, 4, GAP) + " lb");
         Reading.torsionPerMass(main)
                 .ifPresent(k -> table.row("torsion per mass", significant(perDegree(k), 3, GAP) + " N·m/deg/kg", ""));
         List<String> rows = table.lines(terminal);
@@ -108,7 +106,8 @@ public final class RunSummary {
             if (!shares.isEmpty()) {
                 lines.add("");
                 lines.add("Where the flexibility lives (share of strain energy in torsion)");
-                double most = shares.stream().mapToDouble(EnergyShare::share).max().orElse(1);
+                double most =
+                        shares.stream().mapToDouble(EnergyShare::share).max().orElse(1);
                 TextTable table = new TextTable(true, true, false, true);
                 for (EnergyShare share : shares) {
                     boolean rest = share.name().equals("everything else");
@@ -176,12 +175,15 @@ public final class RunSummary {
 
     private void ratio() {
         VariantAnswer main = answer.main();
-        for (VariantAnswer other : answer.variants().subList(1, answer.variants().size())) {
+        for (VariantAnswer other :
+                answer.variants().subList(1, answer.variants().size())) {
             var ours = Reading.torsion(main);
             var theirs = Reading.torsion(other);
             if (ours.isPresent() && theirs.isPresent()) {
-                double stiffer = ours.get().stiffness().value() / theirs.get().stiffness().value();
-                double heavier = main.mass().whole().mass() / other.mass().whole().mass();
+                double stiffer = ours.get().stiffness().value()
+                        / theirs.get().stiffness().value();
+                double heavier =
+                        main.mass().whole().mass() / other.mass().whole().mass();
                 lines.add("  " + main.variant() + " is " + significant(stiffer, 2, GAP) + " times as stiff as "
                         + other.variant() + " at " + significant(heavier, 2, GAP) + " times the mass");
             }

@@ -53,7 +53,10 @@ final class TwistSketch {
         for (Landmark mark : landmarks) {
             double middle = (mark.from() + mark.to()) / 2;
             int column = (int) Math.round((middle - low) / (high - low) * (COLUMNS - 1));
-            int start = Math.clamp(column - mark.name().length() / 2, 0, Math.max(0, COLUMNS - mark.name().length()));
+            int start = Math.clamp(
+                    column - mark.name().length() / 2,
+                    0,
+                    Math.max(0, COLUMNS - mark.name().length()));
             for (StringBuilder row : rows) {
                 if (row.isEmpty() ? true : row.length() < start) {
                     row.append(" ".repeat(start - row.length())).append(mark.name());

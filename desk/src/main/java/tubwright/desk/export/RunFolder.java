@@ -54,7 +54,8 @@ public final class RunFolder implements AutoCloseable {
         Path parent = place.getParent();
         boolean newParent = !Files.exists(parent);
         Files.createDirectories(parent);
-        Path draft = Files.createDirectory(parent.resolve(".draft-" + ProcessHandle.current().pid() + "-" + System.nanoTime()));
+        Path draft = Files.createDirectory(
+                parent.resolve(".draft-" + ProcessHandle.current().pid() + "-" + System.nanoTime()));
         RunFolder folder = new RunFolder(place, draft, newParent);
         Runtime.getRuntime().addShutdownHook(folder.sweeper);
         return folder;

@@ -57,9 +57,12 @@ public final class VtuWriter {
         xml.append("<VTKFile type=\"UnstructuredGrid\" version=\"1.0\" byte_order=\"LittleEndian\""
                 + " header_type=\"UInt32\" compressor=\"vtkZLibDataCompressor\">\n");
         xml.append("  <UnstructuredGrid>\n");
-        List<String> zones = mesh.regions().stream().map(Region::zone).distinct().toList();
-        List<String> pieces = mesh.regions().stream().map(Region::piece).distinct().toList();
-        List<String> parts = mesh.regions().stream().map(Region::part).distinct().toList();
+        List<String> zones =
+                mesh.regions().stream().map(Region::zone).distinct().toList();
+        List<String> pieces =
+                mesh.regions().stream().map(Region::piece).distinct().toList();
+        List<String> parts =
+                mesh.regions().stream().map(Region::part).distinct().toList();
         xml.append("    <FieldData>\n");
         names("zone names", zones);
         names("piece names", pieces);

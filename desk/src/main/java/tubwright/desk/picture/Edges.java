@@ -114,11 +114,10 @@ public final class Edges {
     private static Map<Long, MeshLine.Kind> named(Mesh mesh) {
         Map<Long, MeshLine.Kind> result = new HashMap<>();
         for (MeshLine line : mesh.lines()) {
-            boolean wanted =
-                    switch (line.kind()) {
-                        case OPENING_EDGE, SEAM, WALL_EDGE -> true;
-                        case CORNER, STATION -> false;
-                    };
+            boolean wanted = switch (line.kind()) {
+                case OPENING_EDGE, SEAM, WALL_EDGE -> true;
+                case CORNER, STATION -> false;
+            };
             if (!wanted) {
                 continue;
             }

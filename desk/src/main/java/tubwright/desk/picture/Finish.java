@@ -143,8 +143,7 @@ final class Finish {
                     b += a * (c & 255);
                 }
                 if (alpha > 0) {
-                    pixels[y * width + x] =
-                            alpha / (n * n) << 24 | r / alpha << 16 | g / alpha << 8 | b / alpha;
+                    pixels[y * width + x] = alpha / (n * n) << 24 | r / alpha << 16 | g / alpha << 8 | b / alpha;
                 }
             }
         }

@@ -42,9 +42,7 @@ final class Roomiest {
         for (int k = 0; k < kinds; k++) {
             if (best[k] >= 0 && room[best[k]] * back >= 7) {
                 labels.add(new TubPicture.Label(
-                        Integer.toString(k + 1),
-                        (best[k] % columns + 0.5) * back,
-                        (best[k] / columns + 0.5) * back));
+                        Integer.toString(k + 1), (best[k] % columns + 0.5) * back, (best[k] / columns + 0.5) * back));
             }
         }
         return labels;

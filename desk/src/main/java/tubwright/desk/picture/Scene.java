@@ -61,7 +61,8 @@ record Scene(
         ghost.ifPresent(still -> {
             for (Edges.Edge edge : edges) {
                 if (edge.kind() != Edges.Kind.ZONE && !edge.onWall()) {
-                    painter.line(at(still, edge.a()), at(still, edge.b()), 0.8, 0x70000000 | INK, 0, Rasteriser.Behind.SEEN);
+                    painter.line(
+                            at(still, edge.a()), at(still, edge.b()), 0.8, 0x70000000 | INK, 0, Rasteriser.Behind.SEEN);
                 }
             }
         });
@@ -86,8 +87,14 @@ record Scene(
         switch (edge.kind()) {
             case RIM -> painter.line(a, b, 2.0, 0xff000000 | INK, bias, Rasteriser.Behind.HIDDEN);
             case SEAM -> painter.line(a, b, 1.6, 0xd0000000 | INK, bias, Rasteriser.Behind.HIDDEN);
-            case WALL -> painter.line(
-                    a, b, 1.1, 0x90000000 | INK, bias, edge.onWall() ? Rasteriser.Behind.DASHED : Rasteriser.Behind.HIDDEN);
+            case WALL ->
+                painter.line(
+                        a,
+                        b,
+                        1.1,
+                        0x90000000 | INK,
+                        bias,
+                        edge.onWall() ? Rasteriser.Behind.DASHED : Rasteriser.Behind.HIDDEN);
             case CREASE -> painter.line(a, b, 0.9, 0x90000000 | INK, bias, Rasteriser.Behind.HIDDEN);
             case ZONE -> painter.line(a, b, 0.8, 0x50000000 | INK, bias, Rasteriser.Behind.HIDDEN);
         }
@@ -115,8 +122,7 @@ record Scene(
         private final double[] n = new double[9];
         private final double[] v = new double[3];
 
-        void whole(
-                Rasteriser painter, double[] ps, double[] ns, double[] vs, int i, int j, int k, int[] ramp, int id) {
+        void whole(Rasteriser painter, double[] ps, double[] ns, double[] vs, int i, int j, int k, int[] ramp, int id) {
             pick(ps, ns, vs, i, 0);
             pick(ps, ns, vs, j, 1);
             pick(ps, ns, vs, k, 2);

@@ -53,15 +53,14 @@ public record View(
      * @param margin pixels left free on every side
      */
     public static View fit(double[] points, From from, int width, int margin) {
-        double[] toward =
-                switch (from) {
-                    case THREE_QUARTER_FRONT -> direction(-Math.cos(Math.toRadians(52)), -Math.sin(Math.toRadians(52)), 0.52);
-                    case THREE_QUARTER_REAR -> direction(Math.cos(Math.toRadians(52)), -Math.sin(Math.toRadians(52)), 0.52);
-                    case INTO_THE_CUT -> direction(-Math.cos(Math.toRadians(66)), -Math.sin(Math.toRadians(66)), 0.34);
-                    case SIDE -> new double[] {0, -1, 0};
-                    case PLAN -> new double[] {0, 0, 1};
-                    case FRONT -> new double[] {-1, 0, 0};
-                };
+        double[] toward = switch (from) {
+            case THREE_QUARTER_FRONT -> direction(-Math.cos(Math.toRadians(52)), -Math.sin(Math.toRadians(52)), 0.52);
+            case THREE_QUARTER_REAR -> direction(Math.cos(Math.toRadians(52)), -Math.sin(Math.toRadians(52)), 0.52);
+            case INTO_THE_CUT -> direction(-Math.cos(Math.toRadians(66)), -Math.sin(Math.toRadians(66)), 0.34);
+            case SIDE -> new double[] {0, -1, 0};
+            case PLAN -> new double[] {0, 0, 1};
+            case FRONT -> new double[] {-1, 0, 0};
+        };
         double[] upright = from == From.PLAN ? new double[] {0, 1, 0} : new double[] {0, 0, 1};
         double[] right = unit(cross(upright, toward));
         double[] up = cross(toward, right);
@@ -72,8 +71,7 @@ public record View(
             high[i % 3] = Math.max(high[i % 3], points[i]);
         }
         double[] centre = {(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2};
-        double diagonal = Math.sqrt(
-                square(high[0] - low[0]) + square(high[1] - low[1]) + square(high[2] - low[2]));
+        double diagonal = Math.sqrt(square(high[0] - low[0]) + square(high[1] - low[1]) + square(high[2] - low[2]));
         boolean perspective = switch (from) {
             case THREE_QUARTER_FRONT, THREE_QUARTER_REAR, INTO_THE_CUT -> true;
             case SIDE, PLAN, FRONT -> false;

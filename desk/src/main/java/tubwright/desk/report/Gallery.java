@@ -40,8 +40,7 @@ final class Gallery {
     private final double exaggeration;
     private final List<String> zones;
 
-    private Gallery(
-            Map<String, Plate> plates, Optional<EnergyScale> scale, double exaggeration, List<String> zones) {
+    private Gallery(Map<String, Plate> plates, Optional<EnergyScale> scale, double exaggeration, List<String> zones) {
         this.plates = plates;
         this.scale = scale;
         this.exaggeration = exaggeration;
@@ -60,10 +59,8 @@ final class Gallery {
         Optional<EnergyScale> scale =
                 torsion.map(t -> EnergyScale.of(main.mesh(), t.fields().energyDensities()));
         double exaggeration = torsion.map(t -> exaggeration(main, t)).orElse(1.0);
-        List<String> zones = main.mesh().regions().stream()
-                .map(Region::zone)
-                .distinct()
-                .toList();
+        List<String> zones =
+                main.mesh().regions().stream().map(Region::zone).distinct().toList();
         if (torsion.isPresent()) {
             double[] w = torsion.get().fields().energyDensities();
             EnergyScale colours = scale.orElseThrow();

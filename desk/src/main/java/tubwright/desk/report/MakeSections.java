@@ -79,7 +79,9 @@ final class MakeSections {
         row(table, variants, "Fasteners", "", v -> Optional.of((double) v.fastenerCount()), Optional.empty());
         row(table, variants, "Length of joints", "m", v -> Optional.of(v.seamLength()), Optional.of(3));
         table.append("</tbody></table><div class=\"pair\">");
-        gallery.plate("hero").ifPresent(p -> table.append(TwistSections.again(p, variants.getFirst().variant())));
+        gallery.plate("hero")
+                .ifPresent(p ->
+                        table.append(TwistSections.again(p, variants.getFirst().variant())));
         for (int v = 1; v < variants.size(); v++) {
             String name = variants.get(v).variant();
             gallery.plate("variant " + name)
@@ -107,8 +109,8 @@ final class MakeSections {
         for (int v = 0; v < variants.size(); v++) {
             Optional<Double> value = read.apply(variants.get(v));
             table.append("<td class=\"n\">");
-            table.append(value.map(x -> digits.map(d -> significant(x, d, NARROW_SPACE))
-                            .orElseGet(() -> fixed(x, 0, NARROW_SPACE)))
+            table.append(value.map(x ->
+                            digits.map(d -> significant(x, d, NARROW_SPACE)).orElseGet(() -> fixed(x, 0, NARROW_SPACE)))
                     .orElse("–"));
             if (v > 0 && value.isPresent() && first.isPresent() && first.get() != 0) {
                 table.append(" <span class=\"ratio\">× ")
@@ -122,7 +124,8 @@ final class MakeSections {
 
     private static String mass(MassAnswer mass) {
         double whole = mass.whole().mass();
-        double most = mass.pieces().stream().mapToDouble(MassAnswer.Body::mass).max().orElse(1);
+        double most =
+                mass.pieces().stream().mapToDouble(MassAnswer.Body::mass).max().orElse(1);
         List<Bars.Bar> pieces = mass.pieces().stream()
                 .map(p -> new Bars.Bar(
                         p.name(), "", p.mass() / most, significant(p.mass(), 3, NARROW_SPACE) + " kg", "s0"))
@@ -154,7 +157,11 @@ final class MakeSections {
     }
 
     private static void body(StringBuilder table, MassAnswer.Body body, double whole, String kind) {
-        table.append("<tr class=\"").append(kind).append("\"><td>").append(escape(body.name())).append("</td>");
+        table.append("<tr class=\"")
+                .append(kind)
+                .append("\"><td>")
+                .append(escape(body.name()))
+                .append("</td>");
         number(table, significant(body.mass(), 3, NARROW_SPACE));
         number(table, tubwright.desk.text.Figures.percent(body.mass() / whole));
         for (int d = 0; d < 3; d++) {
@@ -186,7 +193,8 @@ final class MakeSections {
                     + "<th class=\"n\">g/m²</th><th class=\"n\">area <span>m²</span></th><th class=\"n\">kg</th>"
                     + "</tr></thead><tbody>");
             Map<Object, List<RunAnswer.Layup>> stacks = new LinkedHashMap<>();
-            layups.forEach(l -> stacks.computeIfAbsent(List.of(l.patch(), l.laminate()), k -> new ArrayList<>()).add(l));
+            layups.forEach(l -> stacks.computeIfAbsent(List.of(l.patch(), l.laminate()), k -> new ArrayList<>())
+                    .add(l));
             stacks.values().forEach(same -> stack(body, same, gallery));
             body.append("</tbody></table>");
         }
@@ -238,10 +246,14 @@ final class MakeSections {
         if (answer.joints().isEmpty()) {
             return "";
         }
-        StringBuilder table = new StringBuilder("<table class=\"tight\"><thead><tr><th>Variant</th><th>Joint</th>"
-                + "<th>How</th><th class=\"n\">length <span>m</span></th><th class=\"n\">fasteners</th></tr></thead><tbody>");
+        StringBuilder table = new StringBuilder(
+                "<table class=\"tight\"><thead><tr><th>Variant</th><th>Joint</th>"
+                        + "<th>How</th><th class=\"n\">length <span>m</span></th><th class=\"n\">fasteners</th></tr></thead><tbody>");
         for (RunAnswer.JointCard joint : answer.joints()) {
-            table.append("<tr><td>").append(escape(joint.variant())).append("</td><td>").append(escape(joint.name()));
+            table.append("<tr><td>")
+                    .append(escape(joint.variant()))
+                    .append("</td><td>")
+                    .append(escape(joint.name()));
             table.append("</td><td>").append(escape(joint.description())).append("</td>");
             number(table, fixed(joint.length(), 2, NARROW_SPACE));
             number(table, joint.fasteners() == 0 ? "–" : Integer.toString(joint.fasteners()));

@@ -74,7 +74,11 @@ public final class Note {
     }
 
     private static void cell(StringBuilder cells, String name, String value) {
-        cells.append("<div><dt>").append(name).append("</dt><dd>").append(Html.escape(value)).append("</dd></div>");
+        cells.append("<div><dt>")
+                .append(name)
+                .append("</dt><dd>")
+                .append(Html.escape(value))
+                .append("</dd></div>");
     }
 
     private static String style() {

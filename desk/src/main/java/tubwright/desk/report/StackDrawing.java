@@ -20,13 +20,16 @@ final class StackDrawing {
 
     /** Hatch patterns the drawings refer to; once per page. */
     static String patterns() {
-        StringBuilder defs = new StringBuilder("<svg class=\"hidden\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>");
+        StringBuilder defs =
+                new StringBuilder("<svg class=\"hidden\" width=\"0\" height=\"0\" aria-hidden=\"true\"><defs>");
         for (int angle = -75; angle <= 90; angle += 15) {
-            defs.append("<pattern id=\"ud").append(name(angle)).append(
-                    "\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(");
+            defs.append("<pattern id=\"ud")
+                    .append(name(angle))
+                    .append("\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(");
             defs.append(-angle).append(")\"><path class=\"hatch\" d=\"M0 2.5H5\"/></pattern>");
-            defs.append("<pattern id=\"cloth").append(name(angle)).append(
-                    "\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(");
+            defs.append("<pattern id=\"cloth")
+                    .append(name(angle))
+                    .append("\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(");
             defs.append(-angle).append(")\"><path class=\"hatch\" d=\"M0 2.5H5M2.5 0V5\"/></pattern>");
         }
         defs.append("<pattern id=\"cells\" width=\"6\" height=\"10\" patternUnits=\"userSpaceOnUse\">"

@@ -43,14 +43,19 @@ final class Summary {
                         + (main.pieceCount() == 1 ? " piece" : " pieces"),
                 ""));
         Reading.torsionPerMass(main)
-                .ifPresent(k -> body.append(
-                        head("Stiffness per kilogram", significant(perDegree(k), 3, NARROW_SPACE), "N·m/deg/kg", rival(answer), "")));
-        Reading.bending(main).ifPresent(b -> body.append(head(
-                "Bending stiffness",
-                plusMinus(b.stiffness().value() / 1e6, b.stiffness().error() / 1e6, NARROW_SPACE),
-                "kN/mm",
-                "read at x = " + fixed(1000 * b.frontStation(), 0, NARROW_SPACE) + " mm",
-                "")));
+                .ifPresent(k -> body.append(head(
+                        "Stiffness per kilogram",
+                        significant(perDegree(k), 3, NARROW_SPACE),
+                        "N·m/deg/kg",
+                        rival(answer),
+                        "")));
+        Reading.bending(main)
+                .ifPresent(b -> body.append(head(
+                        "Bending stiffness",
+                        plusMinus(b.stiffness().value() / 1e6, b.stiffness().error() / 1e6, NARROW_SPACE),
+                        "kN/mm",
+                        "read at x = " + fixed(1000 * b.frontStation(), 0, NARROW_SPACE) + " mm",
+                        "")));
         body.append("</div>");
         torsion.ifPresent(t -> body.append(tag(
                 "p",
@@ -82,7 +87,8 @@ final class Summary {
         int error = value.indexOf(" ±");
         String number = error < 0 ? value : value.substring(0, error);
         String band = error < 0 ? "" : "<span class=\"band\">" + escape(value.substring(error + 1)) + "</span> ";
-        return "<div class=\"head " + kind + "\"><h3>" + escape(what) + "</h3><p class=\"value\"><strong>" + escape(number)
+        return "<div class=\"head " + kind + "\"><h3>" + escape(what) + "</h3><p class=\"value\"><strong>"
+                + escape(number)
                 + "</strong> " + band + "<span class=\"unit\">" + escape(unit) + "</span></p><p class=\"foot\">"
                 + escape(foot) + "</p></div>";
     }
@@ -94,19 +100,21 @@ final class Summary {
         body.append("<ul class=\"targets\">");
         for (Target target : answer.targets()) {
             Target.Standing standing = target.standing();
-            String mark =
-                    switch (standing) {
-                        case MET -> "met";
-                        case MISSED -> "missed";
-                        case TOO_CLOSE_TO_CALL -> "too close to call";
-                    };
-            String kind =
-                    switch (standing) {
-                        case MET -> "met";
-                        case MISSED -> "missed";
-                        case TOO_CLOSE_TO_CALL -> "close";
-                    };
-            body.append("<li class=\"").append(kind).append("\"><b>").append(mark).append("</b> ");
+            String mark = switch (standing) {
+                case MET -> "met";
+                case MISSED -> "missed";
+                case TOO_CLOSE_TO_CALL -> "too close to call";
+            };
+            String kind = switch (standing) {
+                case MET -> "met";
+                case MISSED -> "missed";
+                case TOO_CLOSE_TO_CALL -> "close";
+            };
+            body.append("<li class=\"")
+                    .append(kind)
+                    .append("\"><b>")
+                    .append(mark)
+                    .append("</b> ");
             body.append(escape(target.what() + " " + (target.atLeast() ? "at least " : "at most ")
                     + significant(target.limit(), 4, NARROW_SPACE) + " " + target.unit() + ": comes to "
                     + plusMinus(target.value(), target.error() == 0 ? Double.NaN : target.error(), NARROW_SPACE) + " "

@@ -35,7 +35,10 @@ final class Svg {
         if (!fill.isEmpty()) {
             text.append(" fill=\"").append(fill).append('"');
         }
-        attribute("x", x).attribute("y", y).attribute("width", Math.max(0, width)).attribute("height", Math.max(0, height));
+        attribute("x", x)
+                .attribute("y", y)
+                .attribute("width", Math.max(0, width))
+                .attribute("height", Math.max(0, height));
         text.append("/>");
         return this;
     }

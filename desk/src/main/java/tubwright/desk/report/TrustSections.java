@@ -25,7 +25,14 @@ import tubwright.engine.response.VariantAnswer;
 final class TrustSections {
     /** What a reader of a stiffness note wants of a material, in this order. */
     private static final List<Property> SHOWN = List.of(
-            Property.E1, Property.E2, Property.G12, Property.NU12, Property.G13, Property.G23, Property.DENSITY, Property.THICKNESS);
+            Property.E1,
+            Property.E2,
+            Property.G12,
+            Property.NU12,
+            Property.G13,
+            Property.G23,
+            Property.DENSITY,
+            Property.THICKNESS);
 
     private TrustSections() {}
 
@@ -109,8 +116,13 @@ final class TrustSections {
                             .append(", ");
                 });
             }
-            body.append("<article class=\"material\"><h3>").append(escape(material.name())).append(" <span>");
-            body.append(escape(material.description())).append("</span></h3><dl>").append(row).append("</dl><ul>");
+            body.append("<article class=\"material\"><h3>")
+                    .append(escape(material.name()))
+                    .append(" <span>");
+            body.append(escape(material.description()))
+                    .append("</span></h3><dl>")
+                    .append(row)
+                    .append("</dl><ul>");
             sources.forEach((provenance, keys) -> body.append("<li><span class=\"keys\">")
                     .append(escape(keys.substring(0, keys.length() - 2)))
                     .append("</span> ")

@@ -66,7 +66,11 @@ final class TwistChart {
         landmarks(svg, x, LABELS - 4, rigidityBottom);
         svg.image(
                 sideUri,
-                x.at(low) - (side.view().offsetX() - (side.view().centre()[0] - low) * side.view().scale()) * ratio,
+                x.at(low)
+                        - (side.view().offsetX()
+                                        - (side.view().centre()[0] - low)
+                                                * side.view().scale())
+                                * ratio,
                 pictureTop,
                 pictureWidth,
                 pictureHeight);

@@ -33,23 +33,26 @@ final class TwistSections {
                 "Strain energy stored in the tub under the torsion couple. A part that stores a tenth of the energy gives"
                         + " a tenth of the twist; stiffening one that stores little buys little.",
                 energy(t, gallery))));
-        gallery.plate("profile").ifPresent(plate -> sections.add(new Section(
-                "Twist along the tub",
-                "A steep line is a soft length, a step is a joint that gives. Shaded: openings; lines: walls. Angles are"
-                        + " per kN·m of couple, right-handed about the axis that runs aft.",
-                twist(answer, plate))));
-        torsion.ifPresent(t -> gallery.plate("twisted").ifPresent(plate -> sections.add(new Section(
-                "The shape it takes",
-                "Movements under the couple, drawn " + significant(gallery.exaggeration(), 1, NARROW_SPACE)
-                        + " times too large; thin lines show the tub at rest. Colour deepens with the distance moved.",
-                figure(plate, "plate", "Twisted shape", "Couple " + couple(t) + ".")))));
+        gallery.plate("profile")
+                .ifPresent(plate -> sections.add(new Section(
+                        "Twist along the tub",
+                        "A steep line is a soft length, a step is a joint that gives. Shaded: openings; lines: walls. Angles are"
+                                + " per kN·m of couple, right-handed about the axis that runs aft.",
+                        twist(answer, plate))));
+        torsion.ifPresent(t -> gallery.plate("twisted")
+                .ifPresent(plate -> sections.add(new Section(
+                        "The shape it takes",
+                        "Movements under the couple, drawn " + significant(gallery.exaggeration(), 1, NARROW_SPACE)
+                                + " times too large; thin lines show the tub at rest. Colour deepens with the distance moved.",
+                        figure(plate, "plate", "Twisted shape", "Couple " + couple(t) + ".")))));
         return sections;
     }
 
     /** A picture with a caption. */
     static String figure(Gallery.Plate plate, String kind, String label, String caption) {
         return "<figure class=\"" + kind + "\"><img src=\"" + plate.uri() + "\" width=\""
-                + plate.picture().image().width() + "\" height=\"" + plate.picture().image().height() + "\" alt=\""
+                + plate.picture().image().width() + "\" height=\""
+                + plate.picture().image().height() + "\" alt=\""
                 + escape(label) + "\"/>" + (caption.isEmpty() ? "" : "<figcaption>" + escape(caption) + "</figcaption>")
                 + "</figure>";
     }
@@ -65,7 +68,8 @@ final class TwistSections {
 
     /** The leading picture once more. */
     static String again(Gallery.Plate plate, String caption) {
-        Svg svg = new Svg(plate.picture().image().width(), plate.picture().image().height(), caption);
+        Svg svg =
+                new Svg(plate.picture().image().width(), plate.picture().image().height(), caption);
         return "<figure class=\"plate\">" + svg.raw("<use href=\"#hero\"/>").done() + "<figcaption>" + escape(caption)
                 + "</figcaption></figure>";
     }
@@ -83,7 +87,8 @@ final class TwistSections {
         gallery.plate("plan").ifPresent(p -> body.append(figure(p, "plate", "Plan view", "From above.")));
         body.append("</div>");
         gallery.plate("cut")
-                .ifPresent(p -> body.append(figure(p, "plate", "Cut along the middle", "Cut along its middle plane: right half with the walls.")));
+                .ifPresent(p -> body.append(figure(
+                        p, "plate", "Cut along the middle", "Cut along its middle plane: right half with the walls.")));
         List<EnergyShare> shares = Reading.largest(torsion, BARS);
         double most = shares.stream().mapToDouble(EnergyShare::share).max().orElse(1);
         List<Bars.Bar> bars = shares.stream()
@@ -92,7 +97,9 @@ final class TwistSections {
                         s.name().equals("everything else") ? "" : Reading.words(s.kind()),
                         s.share() / most,
                         percent(s.share()),
-                        s.name().equals("everything else") ? "rest" : "k" + s.kind().ordinal()))
+                        s.name().equals("everything else")
+                                ? "rest"
+                                : "k" + s.kind().ordinal()))
                 .toList();
         body.append("<h3>Energy by part</h3>").append(Bars.draw(bars, 780, 230, "Energy by part"));
         return body.toString();

@@ -78,7 +78,8 @@ public final class EngineWorkbench implements Workbench {
                 Study study = new Study(
                         Solvers.best(),
                         sizes,
-                        (variant, step, size, done, _) -> listener.stage(Stages.words(variant, step, size, before + done, all)));
+                        (variant, step, size, done, _) ->
+                                listener.stage(Stages.words(variant, step, size, before + done, all)));
                 answers.addAll(study.answer(List.of(tub)));
             }
             return Gathering.of(design, chosen, answers, request);

@@ -93,12 +93,15 @@ final class Gathering {
         Optional<CaseAnswer> torsion = Reading.torsion(answer);
         Optional<CaseAnswer> bending = Reading.bending(answer);
         if (targets.torsionalStiffness().isPresent() && torsion.isPresent()) {
-            result.add(target("torsional stiffness", targets.torsionalStiffness().get(), torsion.get()));
+            result.add(
+                    target("torsional stiffness", targets.torsionalStiffness().get(), torsion.get()));
         }
         if (targets.bendingStiffness().isPresent() && bending.isPresent()) {
             result.add(target("bending stiffness", targets.bendingStiffness().get(), bending.get()));
         }
-        targets.mass().ifPresent(limit -> result.add(target("mass", limit, answer.mass().whole().mass(), 0)));
+        targets.mass()
+                .ifPresent(limit ->
+                        result.add(target("mass", limit, answer.mass().whole().mass(), 0)));
         return result;
     }
 
@@ -125,8 +128,7 @@ final class Gathering {
             if (wall instanceof Wall.Across across) {
                 double low = across.low().x();
                 double high = across.high().x();
-                result.add(new Landmark(
-                        across.name(), Landmark.Kind.WALL, Math.min(low, high), Math.max(low, high)));
+                result.add(new Landmark(across.name(), Landmark.Kind.WALL, Math.min(low, high), Math.max(low, high)));
             }
         }
         result.sort(Comparator.comparingDouble(m -> m.from() + m.to()));
@@ -141,9 +143,8 @@ final class Gathering {
         if (!(length > 0)) {
             return Optional.empty();
         }
-        int fasteners = joint.fastenerPitch() > 0
-                ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch())
-                : 0;
+        int fasteners =
+                joint.fastenerPitch() > 0 ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch()) : 0;
         return Optional.of(new RunAnswer.JointCard(variant, joint.line(), joint.description(), length, fasteners));
     }
 
@@ -153,7 +154,8 @@ final class Gathering {
             for (int i = 1; i < chain.length; i++) {
                 int a = 3 * chain[i - 1];
                 int b = 3 * chain[i];
-                sum += Math.sqrt(Math.pow(x[b] - x[a], 2) + Math.pow(x[b + 1] - x[a + 1], 2) + Math.pow(x[b + 2] - x[a + 2], 2));
+                sum += Math.sqrt(
+                        Math.pow(x[b] - x[a], 2) + Math.pow(x[b + 1] - x[a + 1], 2) + Math.pow(x[b + 2] - x[a + 2], 2));
             }
         }
         return sum;

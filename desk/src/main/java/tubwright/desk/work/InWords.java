@@ -34,15 +34,24 @@ final class InWords {
             Mesh mesh = Study.mesh(tub, COARSE * tub.meshSize());
             MassAnswer mass = MassRollUp.of(Structure.of(tub, mesh));
             List<RunAnswer.Layup> layups = Laminates.on(tub, mesh);
-            Laminates.materials(layups).stream().filter(m -> !materials.contains(m)).forEach(materials::add);
+            Laminates.materials(layups).stream()
+                    .filter(m -> !materials.contains(m))
+                    .forEach(materials::add);
             variants.add(new CheckAnswer.Variant(
                     variant.name(),
                     tub.construction(),
                     Reading.together(layups).stream()
                             .map(l -> new CheckAnswer.Zone(
-                                    l.name(), l.patch(), l.code(), l.area(), l.laminate().thickness(), l.laminate().arealMass()))
+                                    l.name(),
+                                    l.patch(),
+                                    l.code(),
+                                    l.area(),
+                                    l.laminate().thickness(),
+                                    l.laminate().arealMass()))
                             .toList(),
-                    mass.pieces().stream().map(p -> new CheckAnswer.Piece(p.name(), p.mass())).toList(),
+                    mass.pieces().stream()
+                            .map(p -> new CheckAnswer.Piece(p.name(), p.mass()))
+                            .toList(),
                     mass.whole().mass()));
         }
         return new CheckAnswer(

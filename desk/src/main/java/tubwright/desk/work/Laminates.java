@@ -86,7 +86,9 @@ final class Laminates {
                         case SHEET -> new OrientationCode.WordItem("sheet", 0);
                     });
         }
-        if (items.size() == 1 && items.getFirst() instanceof OrientationCode.WordItem word && word.word().equals("sheet")) {
+        if (items.size() == 1
+                && items.getFirst() instanceof OrientationCode.WordItem word
+                && word.word().equals("sheet")) {
             return Figures.significant(1000 * laminate.thickness(), 2, "") + " mm sheet";
         }
         return new OrientationCode(items).toString();

@@ -112,7 +112,8 @@ class CliTest {
 
     @Test
     void aStructureThatCannotStandIsTheUsersToMend() throws IOException {
-        FakeBench bench = new FakeBench(new StructureException("the tub can turn freely about x", "Hold one more hardpoint."));
+        FakeBench bench =
+                new FakeBench(new StructureException("the tub can turn freely about x", "Hold one more hardpoint."));
         Typed typed = Typed.on(bench, "run", folder.toString());
         assertEquals(1, typed.code());
         assertEquals("tubwright: the tub can turn freely about x\n    Hold one more hardpoint.\n", typed.err());

@@ -22,7 +22,11 @@ class RunSummaryTest {
     }
 
     private static String printed(Terminal terminal) {
-        return String.join("\n", RunSummary.lines(terminal, FakeRun.answer()).stream().map(terminal::shown).toList()) + "\n";
+        return String.join(
+                        "\n",
+                        RunSummary.lines(terminal, FakeRun.answer()).stream()
+                                .map(terminal::shown)
+                                .toList()) + "\n";
     }
 
     private static String agreed(String name) throws IOException {

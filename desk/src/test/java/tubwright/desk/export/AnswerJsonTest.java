@@ -28,7 +28,8 @@ class AnswerJsonTest {
         double stiffness = ANSWER.main().cases().getFirst().stiffness().value();
         assertEquals(stiffness, torsion.get("torsionalStiffness_N_m_per_rad").asDouble(), 1e-9 * stiffness);
         assertEquals(FakeRun.COUPLE, torsion.get("couple_N_m").asDouble());
-        assertEquals(31.42, ROOT.get("variants").get(0).get("mass").get("mass_kg").asDouble());
+        assertEquals(
+                31.42, ROOT.get("variants").get(0).get("mass").get("mass_kg").asDouble());
     }
 
     @Test

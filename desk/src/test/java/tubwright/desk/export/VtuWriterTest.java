@@ -46,7 +46,8 @@ class VtuWriterTest {
             NodeList arrays = document.getElementsByTagName(tag);
             for (int i = 0; i < arrays.getLength(); i++) {
                 Element array = (Element) arrays.item(i);
-                ARRAYS.put(array.getAttribute("Name"), unpack(appended, Integer.parseInt(array.getAttribute("offset"))));
+                ARRAYS.put(
+                        array.getAttribute("Name"), unpack(appended, Integer.parseInt(array.getAttribute("offset"))));
             }
         }
     }
@@ -57,7 +58,8 @@ class VtuWriterTest {
                 .order(ByteOrder.LITTLE_ENDIAN)
                 .getInt();
         int headerChars = (4 * (3 + blocks) + 2) / 3 * 4;
-        ByteBuffer header = ByteBuffer.wrap(Base64.getDecoder().decode(appended.substring(offset, offset + headerChars)))
+        ByteBuffer header = ByteBuffer.wrap(
+                        Base64.getDecoder().decode(appended.substring(offset, offset + headerChars)))
                 .order(ByteOrder.LITTLE_ENDIAN);
         int block = header.getInt(4);
         int last = header.getInt(8);

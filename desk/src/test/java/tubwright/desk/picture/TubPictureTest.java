@@ -25,7 +25,14 @@ class TubPictureTest {
         for (int i = 2; i < 24; i += 3) {
             normals[i] = 1;
         }
-        return new Mesh(nodes, corners, normals, new double[] {1, 0, 0, 1, 0, 0}, new int[] {0, 1}, List.of(FRONT, REAR), List.of());
+        return new Mesh(
+                nodes,
+                corners,
+                normals,
+                new double[] {1, 0, 0, 1, 0, 0},
+                new int[] {0, 1},
+                List.of(FRONT, REAR),
+                List.of());
     }
 
     @Test
@@ -61,8 +68,8 @@ class TubPictureTest {
             normals[i] = 1;
         }
         Mesh mesh = new Mesh(nodes, corners, normals, new double[6], new int[] {0, 1}, List.of(FRONT, REAR), List.of());
-        Picture picture = new TubPicture(mesh)
-                .energy(new double[] {100, 0.01}, new EnergyScale(0.1, 10), From.PLAN, false, 300);
+        Picture picture =
+                new TubPicture(mesh).energy(new double[] {100, 0.01}, new EnergyScale(0.1, 10), From.PLAN, false, 300);
         assertEquals(Colour.toLab(Palette.ramp(1))[0], lab(picture, 0.5, 0.5)[0], 0.02);
     }
 
@@ -128,6 +135,7 @@ class TubPictureTest {
     private static double[] lab(Picture picture, double x, double y) {
         double[] at = new double[3];
         picture.view().project(x, y, 0, at);
-        return Colour.toLab(picture.image().pixels()[(int) at[1] * picture.image().width() + (int) at[0]] & 0xffffff);
+        return Colour.toLab(
+                picture.image().pixels()[(int) at[1] * picture.image().width() + (int) at[0]] & 0xffffff);
     }
 }

@@ -37,7 +37,8 @@ class NoteTest {
         NodeList all = parse().getElementsByTagName("*");
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
-            assertFalse(Set.of("script", "link", "iframe", "object").contains(element.getTagName()), element.getTagName());
+            assertFalse(
+                    Set.of("script", "link", "iframe", "object").contains(element.getTagName()), element.getTagName());
             for (String name : new String[] {"src", "href", "xlink:href", "srcset", "action"}) {
                 String value = element.getAttribute(name);
                 assertTrue(
@@ -45,16 +46,20 @@ class NoteTest {
                         element.getTagName() + " " + name + " " + value.substring(0, Math.min(60, value.length())));
             }
         }
-        assertFalse(Pattern.compile("(url\\(|@import)\\s*['\"]?(?!#)").matcher(PAGE).find());
+        assertFalse(
+                Pattern.compile("(url\\(|@import)\\s*['\"]?(?!#)").matcher(PAGE).find());
         assertTrue(PAGE.contains("default-src 'none'"));
     }
 
     @Test
     void everyPictureCanBeOpened() throws Exception {
-        Matcher matcher = Pattern.compile("data:image/png;base64,([A-Za-z0-9+/=]+)").matcher(PAGE);
+        Matcher matcher =
+                Pattern.compile("data:image/png;base64,([A-Za-z0-9+/=]+)").matcher(PAGE);
         int count = 0;
         while (matcher.find()) {
-            assertTrue(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(matcher.group(1)))).getWidth() > 300);
+            assertTrue(ImageIO.read(new ByteArrayInputStream(Base64.getDecoder().decode(matcher.group(1))))
+                            .getWidth()
+                    > 300);
             count++;
         }
         assertTrue(count >= 8, count + " pictures");
@@ -92,7 +97,10 @@ class NoteTest {
     @Test
     void twoRunsGiveTheSamePageButForTheStamp() {
         RunAnswer later = FakeRun.answer().stamped("2027-01-01T00:00:00Z");
-        assertEquals(PAGE, Note.write(later).replace("2027-01-01T00:00:00Z", FakeRun.answer().stamp()));
+        assertEquals(
+                PAGE,
+                Note.write(later)
+                        .replace("2027-01-01T00:00:00Z", FakeRun.answer().stamp()));
     }
 
     private static Document parse() throws Exception {

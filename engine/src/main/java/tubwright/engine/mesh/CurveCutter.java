@@ -197,7 +197,11 @@ final class CurveCutter {
             boolean staysA = m.holdA[best] == 0 || Math.abs(a - m.a[best]) < 1e-7;
             boolean staysB = m.holdB[best] == 0 || Math.abs(b - m.b[best]) < 1e-7;
             boolean free = (staysA || !m.onEdgeA(best)) && (staysB || !m.onEdgeB(best));
-            if (free && tryMove(best, staysA && m.holdA[best] != 0 ? m.a[best] : a, staysB && m.holdB[best] != 0 ? m.b[best] : b)) {
+            if (free
+                    && tryMove(
+                            best,
+                            staysA && m.holdA[best] != 0 ? m.a[best] : a,
+                            staysB && m.holdB[best] != 0 ? m.b[best] : b)) {
                 if (!staysA) {
                     m.holdA[best] = 0;
                 }
@@ -403,7 +407,9 @@ final class CurveCutter {
             }
             boolean soft = m.holdA[n] < 2 && m.holdB[n] < 2;
             double reach = (soft ? SNAP : LEAVE) * shortest(n);
-            if (Math.abs(phi[n]) < 2 * reach && nearCurve(n) && CurveFoot.find(m.chart, curve.level(), m.a[n], m.b[n], 0.6, foot)) {
+            if (Math.abs(phi[n]) < 2 * reach
+                    && nearCurve(n)
+                    && CurveFoot.find(m.chart, curve.level(), m.a[n], m.b[n], 0.6, foot)) {
                 m.chart.position(foot[0], foot[1], point);
                 double d = Math.hypot(
                         Math.hypot(point[0] - m.xyz[3 * n], point[1] - m.xyz[3 * n + 1]), point[2] - m.xyz[3 * n + 2]);

@@ -131,29 +131,28 @@ final class Curves {
     }
 
     private static CutCurve.Level ball(double px, double py, double pz, double radius) {
-        return (x, y, z) ->
-                Math.sqrt((x - px) * (x - px) + (y - py) * (y - py) + (z - pz) * (z - pz)) - radius;
+        return (x, y, z) -> Math.sqrt((x - px) * (x - px) + (y - py) * (y - py) + (z - pz) * (z - pz)) - radius;
     }
 
     private Opening opening(SurfaceLayout.Patch patch, String name) {
         Optional<Opening> found =
                 shape.openings().stream().filter(o -> o.name().equals(name)).findFirst();
         return found.orElseThrow(() -> ShapeException.about(
-                Subject.PATCH, patch.name(), "patch \"" + patch.name() + "\" is round opening \"" + name
-                        + "\", which does not exist"));
+                Subject.PATCH,
+                patch.name(),
+                "patch \"" + patch.name() + "\" is round opening \"" + name + "\", which does not exist"));
     }
 
     private double patchSize(SurfaceLayout.Patch patch) {
-        double width =
-                switch (patch.extent()) {
-                    case SurfaceLayout.Everywhere _ -> Double.POSITIVE_INFINITY;
-                    case SurfaceLayout.Inside in -> {
-                        double[] b = in.contour().bounds();
-                        yield Math.min(b[1] - b[0], b[3] - b[2]);
-                    }
-                    case SurfaceLayout.AroundOpening around -> 2 * around.distance();
-                    case SurfaceLayout.AroundPoint around -> 2 * around.distance();
-                };
+        double width = switch (patch.extent()) {
+            case SurfaceLayout.Everywhere _ -> Double.POSITIVE_INFINITY;
+            case SurfaceLayout.Inside in -> {
+                double[] b = in.contour().bounds();
+                yield Math.min(b[1] - b[0], b[3] - b[2]);
+            }
+            case SurfaceLayout.AroundOpening around -> 2 * around.distance();
+            case SurfaceLayout.AroundPoint around -> 2 * around.distance();
+        };
         return Math.min(size, Math.max(width / 4, size / 8));
     }
 
@@ -175,9 +174,7 @@ final class Curves {
                 }
                 Opening o = opening(patch, around.opening());
                 double sign = left && o.side() != Side.CENTRE ? -1 : 1;
-                yield o.side().covers(left)
-                        ? level(o.view(), o.contour(), sign, around.distance())
-                        : (x, y, z) -> 1;
+                yield o.side().covers(left) ? level(o.view(), o.contour(), sign, around.distance()) : (x, y, z) -> 1;
             }
             case SurfaceLayout.AroundPoint around ->
                 ball(around.point()[0], around.point()[1], around.point()[2], around.distance());
@@ -202,12 +199,7 @@ final class Curves {
         List<CutCurve> out = new ArrayList<>();
         var evaluator = shape.evaluator();
         out.add(new CutCurve(
-                wall.wall().name(),
-                evaluator::distance,
-                all,
-                CutCurve.Away.OUTSIDE,
-                size,
-                wall.sharpCorners()));
+                wall.wall().name(), evaluator::distance, all, CutCurve.Away.OUTSIDE, size, wall.sharpCorners()));
         View view = wall.wall().holeView();
         for (Wall.Hole hole : wall.wall().holes()) {
             double[] signs = signs(view, hole.contour(), wall.across());
@@ -225,8 +217,8 @@ final class Curves {
             SurfaceLayout.Patch patch = index.layout.patches().get(i);
             if (index.patchCovers(i, wall.wall())) {
                 for (CutCurve.Level level : wallLevels(patch, wall)) {
-                    out.add(
-                            new CutCurve(patch.name(), level, all, CutCurve.Away.NOTHING, patchSize(patch), new double[0]));
+                    out.add(new CutCurve(
+                            patch.name(), level, all, CutCurve.Away.NOTHING, patchSize(patch), new double[0]));
                 }
             }
         }

@@ -80,9 +80,8 @@ final class GridBuilder {
                 int i = cellA[c] / UNIT;
                 int j = cellB[c] / UNIT;
                 int at = 3 * (i * (nb + 1) + j);
-                double edge = Math.max(
-                                distance(grid, at, at + 3), distance(grid, at, at + 3 * (nb + 1)))
-                        / (1 << level[c]);
+                double edge =
+                        Math.max(distance(grid, at, at + 3), distance(grid, at, at + 3 * (nb + 1))) / (1 << level[c]);
                 double half = 0.5 * (UNIT >> level[c]) / UNIT;
                 double a = (double) cellA[c] / UNIT + half;
                 double b = (double) cellB[c] / UNIT + half;

@@ -44,19 +44,22 @@ final class LayoutIndex {
                 case SurfaceLayout.OnWall on -> {
                     if (shape.walls().stream().noneMatch(w -> w.name().equals(on.wall()))) {
                         throw ShapeException.about(
-                                subject, name, "\"" + name + "\" names wall \"" + on.wall() + "\", which does not exist");
+                                subject,
+                                name,
+                                "\"" + name + "\" names wall \"" + on.wall() + "\", which does not exist");
                     }
                     walls.add(on.wall());
                 }
                 case SurfaceLayout.OnStrips on -> {
                     boolean[] strips = new boolean[shape.strips().size()];
                     for (String strip : on.strips()) {
-                        strips[shape.strip(strip)
+                        strips[
+                                shape.strip(strip)
                                         .orElseThrow(() -> ShapeException.about(
                                                 subject,
                                                 name,
-                                                "\"" + name + "\" names strip \"" + strip + "\", which does not exist"))] =
-                                true;
+                                                "\"" + name + "\" names strip \"" + strip
+                                                        + "\", which does not exist"))] = true;
                     }
                     if (!(on.toX() > on.fromX())) {
                         throw ShapeException.about(subject, name, "\"" + name + "\" ends before it begins");
@@ -67,7 +70,11 @@ final class LayoutIndex {
                     station(on.fromX());
                     station(on.toX());
                     skin.add(new SkinArea(
-                            strips, on.fromX(), on.toX(), on.side().covers(false), on.side().covers(true)));
+                            strips,
+                            on.fromX(),
+                            on.toX(),
+                            on.side().covers(false),
+                            on.side().covers(true)));
                 }
             }
         }

@@ -31,11 +31,15 @@ public record MeshSettings(double size, double cellTurn, List<Spot> spots) {
         spots = List.copyOf(spots);
         if (!(size > 0) || Double.isInfinite(size)) {
             throw ShapeException.about(
-                    ShapeException.Subject.SETTINGS, "size", "the mesh size must be greater than zero, not " + size + " m");
+                    ShapeException.Subject.SETTINGS,
+                    "size",
+                    "the mesh size must be greater than zero, not " + size + " m");
         }
         if (!(cellTurn > 0)) {
             throw ShapeException.about(
-                    ShapeException.Subject.SETTINGS, "turn", "the largest turn of an element must be greater than zero");
+                    ShapeException.Subject.SETTINGS,
+                    "turn",
+                    "the largest turn of an element must be greater than zero");
         }
     }
 

@@ -13,8 +13,7 @@ import java.util.List;
  * @param piece the piece (what comes out of one mould) the elements belong to
  * @param mirrored true on the left half of the skin: ply angles run the other way round there
  */
-public record Region(
-        String part, Surface surface, String zone, List<String> patches, String piece, boolean mirrored) {
+public record Region(String part, Surface surface, String zone, List<String> patches, String piece, boolean mirrored) {
     /** What kind of surface a region lies on. */
     public enum Surface {
         SKIN,

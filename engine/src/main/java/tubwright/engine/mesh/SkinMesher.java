@@ -82,9 +82,7 @@ final class SkinMesher {
         }
         for (int n = 0; n < m.nodes; n++) {
             if (used[1][n]) {
-                left[n] = m.onEdgeB(n)
-                        ? right[n]
-                        : out.addNode(m.xyz[3 * n], -m.xyz[3 * n + 1], m.xyz[3 * n + 2]);
+                left[n] = m.onEdgeB(n) ? right[n] : out.addNode(m.xyz[3 * n], -m.xyz[3 * n + 1], m.xyz[3 * n + 2]);
             }
         }
         normals();
@@ -261,7 +259,8 @@ final class SkinMesher {
                     if (k >= 0 && (centre ? !left : m.centreB(e) < at || lone)) {
                         String name = centre
                                 ? at == 0 ? "bottom centre" : "top centre"
-                                : shape.strips().get(k - 1) + "/" + shape.strips().get(k) + suffix;
+                                : shape.strips().get(k - 1) + "/"
+                                        + shape.strips().get(k) + suffix;
                         edge(name, MeshLine.Kind.CORNER, "", global, p, q, owner[e]);
                     }
                 }

@@ -100,8 +100,7 @@ final class Smoother {
                         sumA += m.a[q];
                         sumB += m.b[q];
                         count++;
-                        boolean same = m.curve[n] >= 0
-                                && (m.curve[q] == m.curve[n] || m.otherCurve[q] == m.curve[n]);
+                        boolean same = m.curve[n] >= 0 && (m.curve[q] == m.curve[n] || m.otherCurve[q] == m.curve[n]);
                         if (same && q != c0 && q != c1) {
                             curveCount++;
                             if (c0 < 0) {

@@ -128,13 +128,7 @@ final class WallMesher {
                 System.arraycopy(n, 0, normal, 3 * i, 3);
             }
             int region = finder.region(
-                    wall.wall().name(),
-                    Region.Surface.WALL,
-                    zone,
-                    patches,
-                    index.layout.patches(),
-                    piece,
-                    wall.left());
+                    wall.wall().name(), Region.Surface.WALL, zone, patches, index.layout.patches(), piece, wall.left());
             out.addElement(c, normal, direction, region, owner);
         }
         lines(left, keep, global, owner, piece);
@@ -163,8 +157,7 @@ final class WallMesher {
         }
     }
 
-    private void edge(
-            boolean left, List<CutCurve.Level> holes, int[] global, int p, int q, int owner, String piece) {
+    private void edge(boolean left, List<CutCurve.Level> holes, int[] global, int p, int q, int owner, String piece) {
         double[] mid = new double[3];
         for (int i = 0; i < 3; i++) {
             mid[i] = (m.xyz[3 * p + i] + m.xyz[3 * q + i]) / 2;
@@ -173,7 +166,8 @@ final class WallMesher {
             double d = Math.abs(holes.get(k).at(m.xyz[3 * p], m.xyz[3 * p + 1], m.xyz[3 * p + 2]))
                     + Math.abs(holes.get(k).at(m.xyz[3 * q], m.xyz[3 * q + 1], m.xyz[3 * q + 2]));
             if (d < 1e-4) {
-                String name = wall.wall().name() + "/" + wall.wall().holes().get(k).name() + label;
+                String name =
+                        wall.wall().name() + "/" + wall.wall().holes().get(k).name() + label;
                 out.addEdge(name, MeshLine.Kind.OPENING_EDGE, piece, "", global[p], global[q], owner);
                 return;
             }
@@ -194,7 +188,11 @@ final class WallMesher {
             double sign = o.side() == Side.CENTRE && onLeft ? -1 : 1;
             double y = sign * Math.abs(at[1]);
             if (o.side().covers(onLeft)
-                    && o.contour().distance(o.view().u(at[0], y, at[2]), o.view().v(at[0], y, at[2])) < 0
+                    && o.contour()
+                                    .distance(
+                                            o.view().u(at[0], y, at[2]),
+                                            o.view().v(at[0], y, at[2]))
+                            < 0
                     && o.strips().contains(nearestStrip(at))) {
                 return true;
             }
@@ -228,8 +226,7 @@ final class WallMesher {
                 double[] o = other.position(0, 0);
                 double[] r = {at[0] - o[0], y - o[1], at[2] - o[2]};
                 double off = dot(r, other.normal());
-                if (Math.abs(off) < 1e-4
-                        && other.contains(dot(r, other.alongA()), dot(r, other.alongB()), -1e-4)) {
+                if (Math.abs(off) < 1e-4 && other.contains(dot(r, other.alongA()), dot(r, other.alongB()), -1e-4)) {
                     return true;
                 }
             }

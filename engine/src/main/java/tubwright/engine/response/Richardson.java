@@ -30,7 +30,8 @@ public final class Richardson {
         }
         Converged.Sample fine = samples.get(n - 1);
         if (n == 1) {
-            return new Converged(fine.value(), Double.NaN, Double.NaN, "one mesh only: its error is not known", samples);
+            return new Converged(
+                    fine.value(), Double.NaN, Double.NaN, "one mesh only: its error is not known", samples);
         }
         Converged.Sample middle = samples.get(n - 2);
         if (n == 2) {
@@ -41,8 +42,7 @@ public final class Richardson {
         Converged.Sample coarse = samples.get(n - 3);
         double first = middle.value() - coarse.value();
         double second = fine.value() - middle.value();
-        double spread = Math.max(
-                        Math.max(coarse.value(), middle.value()), fine.value())
+        double spread = Math.max(Math.max(coarse.value(), middle.value()), fine.value())
                 - Math.min(Math.min(coarse.value(), middle.value()), fine.value());
         if (first * second <= 0) {
             return new Converged(

@@ -98,8 +98,7 @@ public final class Study {
     /** The tub's mesh of one size, finer at its hardpoints. */
     public static Mesh mesh(Tub tub, double size) {
         List<MeshSettings.Spot> spots = tub.hardpoints().stream()
-                .map(h -> new MeshSettings.Spot(
-                        h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
+                .map(h -> new MeshSettings.Spot(h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
                 .toList();
         return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(size, spots));
     }
@@ -121,11 +120,7 @@ public final class Study {
     }
 
     private static CaseAnswer caseAnswer(
-            Tub tub,
-            Structure structure,
-            SkinSections sections,
-            Solution solution,
-            List<Converged.Sample> samples) {
+            Tub tub, Structure structure, SkinSections sections, Solution solution, List<Converged.Sample> samples) {
         double[] u = solution.displacements();
         double[] ofElements = StrainEnergy.ofElements(structure, u);
         double[] ofParts = StrainEnergy.ofParts(structure, u, ofElements);
@@ -143,8 +138,8 @@ public final class Study {
         for (int e = 0; e < densities.length; e++) {
             densities[e] /= structure.mesh().area(e);
         }
-        CaseAnswer.Fields fields =
-                new CaseAnswer.Fields(java.util.Arrays.copyOf(u, 6 * structure.mesh().nodeCount()), densities);
+        CaseAnswer.Fields fields = new CaseAnswer.Fields(
+                java.util.Arrays.copyOf(u, 6 * structure.mesh().nodeCount()), densities);
         Converged stiffness = Richardson.extrapolate(samples);
         String includes = includes(tub);
         return switch (solution.solved()) {
@@ -165,7 +160,9 @@ public final class Study {
                                 meanStation(structure, t.loaded()),
                                 meanStation(
                                         structure,
-                                        t.hold().stream().map(Case.Support::hardpoint).toList()))),
+                                        t.hold().stream()
+                                                .map(Case.Support::hardpoint)
+                                                .toList()))),
                         shares,
                         fields);
             case Case.Bending b ->

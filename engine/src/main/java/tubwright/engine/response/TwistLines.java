@@ -62,7 +62,8 @@ final class TwistLines {
                 continue;
             }
             double x = span[0];
-            double step = sections.at(x + 2 * FLAT, u).twist() - sections.at(x - 2 * FLAT, u).twist();
+            double step = sections.at(x + 2 * FLAT, u).twist()
+                    - sections.at(x - 2 * FLAT, u).twist();
             jumps.add(new TwistLine.Jump(x, step, line.name()));
         }
         return jumps;

@@ -23,7 +23,9 @@ public record Ellipse(double u, double v, double a, double b) implements Contour
         if (a == b) {
             return Math.hypot(pu - u, pv - v) - a;
         }
-        return a > b ? distance(a, b, Math.abs(pu - u), Math.abs(pv - v)) : distance(b, a, Math.abs(pv - v), Math.abs(pu - u));
+        return a > b
+                ? distance(a, b, Math.abs(pu - u), Math.abs(pv - v))
+                : distance(b, a, Math.abs(pv - v), Math.abs(pu - u));
     }
 
     /** First quadrant, long half axis first. */

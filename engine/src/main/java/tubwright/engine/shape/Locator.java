@@ -12,8 +12,8 @@ final class Locator {
 
     static Spot onSkin(TubShape shape, String strip, Side side, View view, double x, double v) {
         int k = shape.strip(strip)
-                .orElseThrow(() ->
-                        ShapeException.about(Subject.SPOT, strip, "there is no strip called \"" + strip + "\""));
+                .orElseThrow(
+                        () -> ShapeException.about(Subject.SPOT, strip, "there is no strip called \"" + strip + "\""));
         if (!(x >= shape.front() && x <= shape.rear())) {
             throw ShapeException.about(
                     Subject.SPOT,
@@ -59,12 +59,9 @@ final class Locator {
         s.at(k, roots[0], p);
         boolean left = side == Side.LEFT;
         double sign = left ? -1 : 1;
-        return new Spot(
-                strip,
-                false,
-                left,
-                new double[] {x, sign * p.y, p.z},
-                new double[] {p.normalX, sign * p.normalY, p.normalZ});
+        return new Spot(strip, false, left, new double[] {x, sign * p.y, p.z}, new double[] {
+            p.normalX, sign * p.normalY, p.normalZ
+        });
     }
 
     static double[] range(Section s, int strip, View view) {
@@ -143,7 +140,9 @@ final class Locator {
         for (Wall.Hole hole : wall.wall().holes()) {
             if (hole.contour().distance(u, v) < 0) {
                 throw ShapeException.about(
-                        Subject.SPOT, name, "the point is inside the hole \"" + hole.name() + "\" of wall \"" + name + "\"");
+                        Subject.SPOT,
+                        name,
+                        "the point is inside the hole \"" + hole.name() + "\" of wall \"" + name + "\"");
             }
         }
         return new Spot(name, true, wall.left(), position, wall.normal());

@@ -17,6 +17,7 @@ final class LoftCurves {
     private final double[][] value;
     /** Slopes at the rear of interval start and front of interval end. */
     private final double[][] slopeFrom;
+
     private final double[][] slopeTo;
 
     LoftCurves(List<Frame> frames, Loft loft) {

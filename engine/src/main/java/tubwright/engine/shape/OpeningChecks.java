@@ -16,7 +16,8 @@ final class OpeningChecks {
         int low = Integer.MAX_VALUE;
         int high = -1;
         for (String name : opening.strips()) {
-            int k = shape.strip(name).orElseThrow(() -> fail(opening, "cuts strip \"" + name + "\", which does not exist"));
+            int k = shape.strip(name)
+                    .orElseThrow(() -> fail(opening, "cuts strip \"" + name + "\", which does not exist"));
             low = Math.min(low, k);
             high = Math.max(high, k);
         }

@@ -9,8 +9,7 @@ final class OutlineChecks {
     private OutlineChecks() {}
 
     /** Whether segments a-b and c-d meet. */
-    static boolean cross(
-            double au, double av, double bu, double bv, double cu, double cv, double du, double dv) {
+    static boolean cross(double au, double av, double bu, double bv, double cu, double cv, double du, double dv) {
         double o1 = side(au, av, bu, bv, cu, cv);
         double o2 = side(au, av, bu, bv, du, dv);
         double o3 = side(cu, cv, du, dv, au, av);
@@ -36,7 +35,8 @@ final class OutlineChecks {
     static void frames(List<Frame> frames) {
         if (frames.size() < 2) {
             throw ShapeException.frame(
-                    Math.max(0, frames.size() - 1), "a tub needs at least two frames, front and rear; there "
+                    Math.max(0, frames.size() - 1),
+                    "a tub needs at least two frames, front and rear; there "
                             + (frames.size() == 1 ? "is one" : "are none"));
         }
         int n = frames.getFirst().corners().size();
@@ -128,7 +128,9 @@ final class OutlineChecks {
         for (int k = 0; k < n - 1; k++) {
             if (Math.hypot(s.y[k + 1] - s.y[k], s.z[k + 1] - s.z[k]) < 1e-4) {
                 throw ShapeException.corner(
-                        frame, k, "corners " + (k + 1) + " and " + (k + 2) + " of " + where + " coincide (closer than 0.1 mm)");
+                        frame,
+                        k,
+                        "corners " + (k + 1) + " and " + (k + 2) + " of " + where + " coincide (closer than 0.1 mm)");
             }
         }
         for (int k = 1; k < n - 1; k++) {

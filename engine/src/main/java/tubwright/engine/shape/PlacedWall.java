@@ -282,10 +282,7 @@ public final class PlacedWall {
         double start = low == 0 ? from : edge(from + (to - from) * (low - 1) / n, from + (to - from) * low / n);
         double end = high == n ? to : edge(from + (to - from) * (high + 1) / n, from + (to - from) * high / n);
         if (!across() && (low > 0 || high < n)) {
-            throw fail(String.format(
-                    Locale.ROOT,
-                    "lies outside the tub at x = %.1f mm",
-                    (low > 0 ? from : to) * 1e3));
+            throw fail(String.format(Locale.ROOT, "lies outside the tub at x = %.1f mm", (low > 0 ? from : to) * 1e3));
         }
         bounds[by] = start;
         bounds[by + 1] = end;
@@ -399,8 +396,8 @@ public final class PlacedWall {
                             throw ShapeException.about(
                                     Subject.HOLE,
                                     wall.name() + "/" + hole.name(),
-                                    "holes \"" + hole.name() + "\" and \"" + other.name() + "\" of wall \"" + wall.name()
-                                            + "\" overlap");
+                                    "holes \"" + hole.name() + "\" and \"" + other.name() + "\" of wall \""
+                                            + wall.name() + "\" overlap");
                         }
                     }
                 }
@@ -460,13 +457,12 @@ public final class PlacedWall {
 
     /** How far one can go from x, at a rate mx, before the tub ends. */
     private static double room(TubShape shape, double x, double mx) {
-        return Math.abs(mx) < 1e-12
-                ? Double.POSITIVE_INFINITY
-                : ((mx > 0 ? shape.rear() : shape.front()) - x) / mx;
+        return Math.abs(mx) < 1e-12 ? Double.POSITIVE_INFINITY : ((mx > 0 ? shape.rear() : shape.front()) - x) / mx;
     }
 
     private static double[] end(TubShape shape, Wall wall, Wall.End end, boolean low) {
-        if (!Double.isFinite(end.x()) || end.z().isPresent() && !Double.isFinite(end.z().getAsDouble())) {
+        if (!Double.isFinite(end.x())
+                || end.z().isPresent() && !Double.isFinite(end.z().getAsDouble())) {
             throw fail(wall, "holds a number that is not finite");
         }
         if (end.x() < shape.front() - 1e-9 || end.x() > shape.rear() + 1e-9) {
@@ -488,7 +484,9 @@ public final class PlacedWall {
         if (!Double.isFinite(wall.y()) || !(wall.toX() > wall.fromX())) {
             throw fail(wall, "needs a finite y and a rear end behind its front end");
         }
-        if (wall.y() < 0 || wall.side() == Side.CENTRE && wall.y() != 0 || wall.side() != Side.CENTRE && wall.y() == 0) {
+        if (wall.y() < 0
+                || wall.side() == Side.CENTRE && wall.y() != 0
+                || wall.side() != Side.CENTRE && wall.y() == 0) {
             throw fail(wall, "needs y greater than zero, or y = 0 and the centre as its side");
         }
         if (wall.fromX() < shape.front() - 1e-9 || wall.toX() > shape.rear() + 1e-9) {

@@ -106,7 +106,8 @@ public record Polygon(List<Vertex> vertices) implements Contour {
 
     @Override
     public double[] bounds() {
-        double[] p = points(smallestRadius() == Double.POSITIVE_INFINITY ? Double.POSITIVE_INFINITY : perimeter() / 400);
+        double[] p =
+                points(smallestRadius() == Double.POSITIVE_INFINITY ? Double.POSITIVE_INFINITY : perimeter() / 400);
         double[] b = {p[0], p[0], p[1], p[1]};
         for (int i = 0; i < p.length; i += 2) {
             b[0] = Math.min(b[0], p[i]);
@@ -252,9 +253,16 @@ public record Polygon(List<Vertex> vertices) implements Contour {
         }
         for (int i = 0; i < n; i++) {
             for (int j = i + 2; j < n; j++) {
-                if ((j + 1) % n != i && OutlineChecks.cross(
-                        vertices.get(i).u, vertices.get(i).v, vertices.get(i + 1).u, vertices.get(i + 1).v,
-                        vertices.get(j).u, vertices.get(j).v, vertices.get((j + 1) % n).u, vertices.get((j + 1) % n).v)) {
+                if ((j + 1) % n != i
+                        && OutlineChecks.cross(
+                                vertices.get(i).u,
+                                vertices.get(i).v,
+                                vertices.get(i + 1).u,
+                                vertices.get(i + 1).v,
+                                vertices.get(j).u,
+                                vertices.get(j).v,
+                                vertices.get((j + 1) % n).u,
+                                vertices.get((j + 1) % n).v)) {
                     throw new IllegalArgumentException(
                             "the contour crosses itself: side " + (i + 1) + " meets side " + (j + 1));
                 }

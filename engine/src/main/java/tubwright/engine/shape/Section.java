@@ -213,8 +213,7 @@ public final class Section {
         double dz = dirZ[k];
         double w = spin[k];
         double length = length(k);
-        double lengthRate =
-                halfArcRate[k] + chordRate[k] - tangentRate[k] - tangentRate[k + 1] + halfArcRate[k + 1];
+        double lengthRate = halfArcRate[k] + chordRate[k] - tangentRate[k] - tangentRate[k + 1] + halfArcRate[k + 1];
         double s = t * length;
         double sRate = t * lengthRate;
         double straightEnd = length - halfArc[k + 1];

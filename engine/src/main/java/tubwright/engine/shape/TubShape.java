@@ -171,7 +171,8 @@ public final class TubShape {
                 int at = bay;
                 // Two panels a bay: the radicand of the area element is of high degree in x.
                 double m = (a + b) / 2;
-                sum += Quadrature.integrate(x -> f.value(x, at), a, m) + Quadrature.integrate(x -> f.value(x, at), m, b);
+                sum += Quadrature.integrate(x -> f.value(x, at), a, m)
+                        + Quadrature.integrate(x -> f.value(x, at), m, b);
             }
         }
         return sum;
@@ -186,8 +187,8 @@ public final class TubShape {
         Opening opening = openings.stream()
                 .filter(o -> o.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> ShapeException.about(
-                        Subject.OPENING, name, "there is no opening called \"" + name + "\""));
+                .orElseThrow(() ->
+                        ShapeException.about(Subject.OPENING, name, "there is no opening called \"" + name + "\""));
         return OpeningChecks.area(this, opening);
     }
 

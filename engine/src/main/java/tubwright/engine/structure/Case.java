@@ -31,7 +31,12 @@ public sealed interface Case {
      * @param rearStation x at which the held end's twist is read, m
      */
     record Torsion(
-            String name, List<Support> hold, List<String> loaded, double couple, double frontStation, double rearStation)
+            String name,
+            List<Support> hold,
+            List<String> loaded,
+            double couple,
+            double frontStation,
+            double rearStation)
             implements Case {}
 
     /**

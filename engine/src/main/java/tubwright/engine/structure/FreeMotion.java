@@ -11,7 +11,8 @@ import java.util.Locale;
  * structure, the rigid motions that its supports leave free, in words.
  */
 final class FreeMotion {
-    private static final String[] TRANSLATION = {"along x (fore and aft)", "along y (sideways)", "along z (up and down)"};
+    private static final String[] TRANSLATION = {"along x (fore and aft)", "along y (sideways)", "along z (up and down)"
+    };
     private static final String[] ROTATION = {"about x (roll)", "about y (pitch)", "about z (yaw)"};
 
     /** A motion weaker than this share of the strongest restraint counts as free. */

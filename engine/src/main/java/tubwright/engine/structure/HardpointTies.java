@@ -60,12 +60,7 @@ final class HardpointTies {
     }
 
     private static ElasticTie spring(
-            int owner,
-            Hardpoint hardpoint,
-            Interpolation skin,
-            Interpolation insert,
-            double[] first,
-            double[] second) {
+            int owner, Hardpoint hardpoint, Interpolation skin, Interpolation insert, double[] first, double[] second) {
         int m = skin.nodes().length;
         int[] nodes = Arrays.copyOf(skin.nodes(), m + 1);
         nodes[m] = insert.nodes()[0];

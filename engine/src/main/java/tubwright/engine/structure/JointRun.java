@@ -11,8 +11,6 @@ package tubwright.engine.structure;
 public record JointRun(Joint joint, String piece, double length) {
     /** Number of fasteners at its pitch. */
     public int fasteners() {
-        return joint.fastenerPitch() > 0
-                ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch())
-                : 0;
+        return joint.fastenerPitch() > 0 ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch()) : 0;
     }
 }

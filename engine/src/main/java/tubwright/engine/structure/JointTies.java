@@ -102,10 +102,10 @@ final class JointTies {
                 k -> new SurfaceLocator(mesh, e -> {
                     Region region = mesh.region(e);
                     if (!line.onto().isEmpty()) {
-                        return region.piece().equals(line.onto())
-                                && (!seam || region.surface() == Region.Surface.SKIN);
+                        return region.piece().equals(line.onto()) && (!seam || region.surface() == Region.Surface.SKIN);
                     }
-                    return region.surface() == Region.Surface.SKIN && !region.piece().equals(line.from());
+                    return region.surface() == Region.Surface.SKIN
+                            && !region.piece().equals(line.from());
                 }));
     }
 

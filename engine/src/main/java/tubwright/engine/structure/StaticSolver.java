@@ -207,7 +207,10 @@ public final class StaticSolver {
     private static String partAt(Structure structure, int node) {
         if (node >= structure.mesh().nodeCount()) {
             return "hardpoint '"
-                    + structure.hardpoints().get(node - structure.mesh().nodeCount()).name() + "'";
+                    + structure
+                            .hardpoints()
+                            .get(node - structure.mesh().nodeCount())
+                            .name() + "'";
         }
         int[] nodes = structure.mesh().elementNodes();
         for (int i = 0; i < nodes.length; i++) {

@@ -115,10 +115,11 @@ final class SurfaceLocator {
                         int box = (i * boxes[1] + j) * boxes[2] + k;
                         for (int n = boxStart[box]; n < boxStart[box + 1]; n++) {
                             Spot spot = project(boxElements[n], x);
-                            boolean tieBreak = best != null
-                                    && spot.distance() == bestDistance
-                                    && spot.element() < best.element();
-                            if (spot.distance() < bestDistance || tieBreak || best == null && spot.distance() <= reach) {
+                            boolean tieBreak =
+                                    best != null && spot.distance() == bestDistance && spot.element() < best.element();
+                            if (spot.distance() < bestDistance
+                                    || tieBreak
+                                    || best == null && spot.distance() <= reach) {
                                 best = spot;
                                 bestDistance = spot.distance();
                             }

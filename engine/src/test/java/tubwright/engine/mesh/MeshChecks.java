@@ -39,7 +39,8 @@ final class MeshChecks {
             for (int i = 0; i < mesh.cornerCount(e); i++) {
                 int n = mesh.elementNodes()[4 * e + i];
                 Region r = mesh.region(e);
-                owner.put(n, r.surface() == Region.Surface.SKIN ? r.piece() : r.piece() + "#" + r.part() + r.mirrored());
+                owner.put(
+                        n, r.surface() == Region.Surface.SKIN ? r.piece() : r.piece() + "#" + r.part() + r.mirrored());
             }
         }
         owner.forEach((n, name) -> {
@@ -56,8 +57,7 @@ final class MeshChecks {
         StringBuilder s = new StringBuilder(mesh.region(e).toString());
         for (int i = 0; i < mesh.cornerCount(e); i++) {
             int n = 3 * mesh.elementNodes()[4 * e + i];
-            s.append(String.format(
-                    " (%.5f, %.5f, %.5f)", mesh.nodes()[n], mesh.nodes()[n + 1], mesh.nodes()[n + 2]));
+            s.append(String.format(" (%.5f, %.5f, %.5f)", mesh.nodes()[n], mesh.nodes()[n + 1], mesh.nodes()[n + 2]));
         }
         return s.toString();
     }

@@ -20,8 +20,7 @@ class SingleSeatMeshTest {
         return new SurfaceLayout(
                 List.of(new SurfaceLayout.Zone(
                         "nose",
-                        List.of(new SurfaceLayout.OnStrips(
-                                Tubs.FIVE, Double.NEGATIVE_INFINITY, 0.3, Side.BOTH)))),
+                        List.of(new SurfaceLayout.OnStrips(Tubs.FIVE, Double.NEGATIVE_INFINITY, 0.3, Side.BOTH)))),
                 List.of(
                         new SurfaceLayout.Patch(
                                 "rim",
@@ -33,7 +32,8 @@ class SingleSeatMeshTest {
                                 new SurfaceLayout.AroundPoint(new double[] {0.45, 0.19, 0.3}, 0.05))),
                 List.of(
                         new SurfaceLayout.Piece(
-                                "lower shell", List.of(SurfaceLayout.OnStrips.whole(List.of("floor", "chine", "flank")))),
+                                "lower shell",
+                                List.of(SurfaceLayout.OnStrips.whole(List.of("floor", "chine", "flank")))),
                         new SurfaceLayout.Piece(
                                 "upper shell", List.of(SurfaceLayout.OnStrips.whole(List.of("shoulder", "deck"))))));
     }
@@ -66,9 +66,12 @@ class SingleSeatMeshTest {
         double wall = TUB.placedWalls().stream().mapToDouble(PlacedWall::area).sum();
         double[] wallError = new double[2];
         for (int i = 0; i < 2; i++) {
-            Mesh mesh = Mesher.mesh(TUB, SurfaceLayout.plain(), MeshSettings.of(0.03).refined(1 << i));
-            error[i] = Math.abs(MeshChecks.area(mesh, e -> mesh.region(e).surface() == Region.Surface.SKIN) / exact - 1);
-            wallError[i] = Math.abs(MeshChecks.area(mesh, e -> mesh.region(e).surface() == Region.Surface.WALL) / wall - 1);
+            Mesh mesh = Mesher.mesh(
+                    TUB, SurfaceLayout.plain(), MeshSettings.of(0.03).refined(1 << i));
+            error[i] =
+                    Math.abs(MeshChecks.area(mesh, e -> mesh.region(e).surface() == Region.Surface.SKIN) / exact - 1);
+            wallError[i] =
+                    Math.abs(MeshChecks.area(mesh, e -> mesh.region(e).surface() == Region.Surface.WALL) / wall - 1);
         }
         assertTrue(error[0] < 2e-3, "relative error " + error[0]);
         assertTrue(error[1] < error[0] / 2.8, error[0] + " then " + error[1]);
@@ -113,8 +116,7 @@ class SingleSeatMeshTest {
                 .orElseThrow();
         assertEquals(1, edge.chains().size());
         for (int n : edge.chains().getFirst()) {
-            assertEquals(
-                    0, TUB.distance(mesh.nodes()[3 * n], mesh.nodes()[3 * n + 1], mesh.nodes()[3 * n + 2]), 1e-9);
+            assertEquals(0, TUB.distance(mesh.nodes()[3 * n], mesh.nodes()[3 * n + 1], mesh.nodes()[3 * n + 2]), 1e-9);
         }
     }
 

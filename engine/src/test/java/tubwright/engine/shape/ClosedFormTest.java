@@ -64,7 +64,8 @@ class ClosedFormTest {
         Wall wall = new Wall.Across("slant", Wall.End.atSkin(0.8), Wall.End.atSkin(1.2), List.of());
         TubShape tub = TubShape.of(
                 List.of(Tubs.circle(0, r), Tubs.circle(2, r)), Tubs.THREE, Loft.SMOOTH, List.of(), List.of(wall));
-        assertEquals(Math.PI * r * Math.hypot(0.3, 0.2), tub.placedWalls().getFirst().area(), 2e-6);
+        assertEquals(
+                Math.PI * r * Math.hypot(0.3, 0.2), tub.placedWalls().getFirst().area(), 2e-6);
     }
 
     @Test

@@ -93,7 +93,8 @@ class SurfaceDerivativesTest {
         }
         for (int i = 0; i + 1 < frames.size(); i++) {
             for (int j = 1; j < 20; j++) {
-                double x = frames.get(i).x() + (frames.get(i + 1).x() - frames.get(i).x()) * j / 20;
+                double x = frames.get(i).x()
+                        + (frames.get(i + 1).x() - frames.get(i).x()) * j / 20;
                 Section s = tub.section(x);
                 for (int k = 0; k < s.n; k++) {
                     double a = frames.get(i).corners().get(k).z();

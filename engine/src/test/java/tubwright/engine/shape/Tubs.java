@@ -68,32 +68,18 @@ public final class Tubs {
                         View.PLAN,
                         Side.CENTRE,
                         Contour.rectangle(1.05, 1.72, -.20, .20, .09)),
-                new Opening(
-                        "access",
-                        List.of("flank"),
-                        View.SIDE,
-                        Side.BOTH,
-                        Contour.ellipse(.70, .27, .07, .05)));
+                new Opening("access", List.of("flank"), View.SIDE, Side.BOTH, Contour.ellipse(.70, .27, .07, .05)));
         List<Wall> walls = List.of(
                 Wall.Across.station(
                         "front bulkhead",
                         0,
                         List.of(new Wall.Hole("leg hole", Contour.rectangle(-.07, .07, .20, .32, .03)))),
                 Wall.Across.station(
-                        "dash",
-                        .95,
-                        List.of(new Wall.Hole("leg hole", Contour.rectangle(-.17, .17, .10, .40, .08)))),
+                        "dash", .95, List.of(new Wall.Hole("leg hole", Contour.rectangle(-.17, .17, .10, .40, .08)))),
                 new Wall.Across("seat back", Wall.End.atSkin(1.55), Wall.End.atSkin(1.85), List.of()),
                 Wall.Across.station("rear bulkhead", 2.05, List.of()),
                 new Wall.Along(
-                        "sill",
-                        .20,
-                        1.0,
-                        1.5,
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(.3),
-                        Side.BOTH,
-                        List.of()));
+                        "sill", .20, 1.0, 1.5, OptionalDouble.empty(), OptionalDouble.of(.3), Side.BOTH, List.of()));
         return TubShape.of(frames, FIVE, Loft.SMOOTH, openings, walls);
     }
 }

@@ -11,8 +11,8 @@ import tubwright.numerics.solver.Solvers;
 
 class ClosedTubeTest {
     private static double rigidity(int round, DirectSolver solver) {
-        Structure structure = TestStructures.of(
-                TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, round), List.of());
+        Structure structure =
+                TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, round), List.of());
         Solution solution = StaticSolver.solve(
                         structure, List.of(TestStructures.torsion()), solver, new StaticSolver.Times())
                 .getFirst();
@@ -25,11 +25,8 @@ class ClosedTubeTest {
     /** Bredt (1896): GJ = G 2πR³t for a thin circular tube; n flat facets lose the share of lesson L4. */
     @Test
     void aTubeOfFacetsTwistsAsBredtSaysForItsPolygon() {
-        double bredt = TestStructures.SHEAR
-                * 2
-                * Math.PI
-                * Math.pow(TestStructures.RADIUS, 3)
-                * TestStructures.THICKNESS;
+        double bredt =
+                TestStructures.SHEAR * 2 * Math.PI * Math.pow(TestStructures.RADIUS, 3) * TestStructures.THICKNESS;
         for (int n : new int[] {24, 48}) {
             double cos = Math.cos(Math.PI / n);
             double polygon = n / Math.PI * Math.sin(Math.PI / n) * cos * cos;

@@ -22,10 +22,7 @@ class JointTiesTest {
 
     private static Solution solve(Structure structure) {
         return StaticSolver.solve(
-                        structure,
-                        List.of(TestStructures.torsion()),
-                        Solvers.pureJava(),
-                        new StaticSolver.Times())
+                        structure, List.of(TestStructures.torsion()), Solvers.pureJava(), new StaticSolver.Times())
                 .getFirst();
     }
 
@@ -35,8 +32,8 @@ class JointTiesTest {
 
     @Test
     void aStiffBondMakesTwoLengthsOneTube() {
-        Structure whole = TestStructures.of(
-                TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, 48), List.of());
+        Structure whole =
+                TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, 48), List.of());
         Structure bonded = TestStructures.of(TestStructures.twoLengths(30, 48, false), List.of(bond(1e13)));
         double one = stretch(whole, solve(whole).displacements());
         double two = stretch(bonded, solve(bonded).displacements());
@@ -45,8 +42,8 @@ class JointTiesTest {
 
     @Test
     void meshesThatDoNotMatchTieAlmostAsWell() {
-        Structure whole = TestStructures.of(
-                TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, 48), List.of());
+        Structure whole =
+                TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, 48), List.of());
         Structure bonded = TestStructures.of(TestStructures.twoLengths(30, 48, true), List.of(bond(1e13)));
         double one = stretch(whole, solve(whole).displacements());
         double two = stretch(bonded, solve(bonded).displacements());
@@ -58,7 +55,8 @@ class JointTiesTest {
         double k = 2e9;
         Structure stiff = TestStructures.of(TestStructures.twoLengths(30, 48, false), List.of(bond(1e13)));
         Structure soft = TestStructures.of(TestStructures.twoLengths(30, 48, false), List.of(bond(k)));
-        double step = stretch(soft, solve(soft).displacements()) - stretch(stiff, solve(stiff).displacements());
+        double step = stretch(soft, solve(soft).displacements())
+                - stretch(stiff, solve(stiff).displacements());
         double expected = TestStructures.COUPLE / (CIRCUMFERENCE * Math.pow(TestStructures.RADIUS, 2) * k);
         assertEquals(1, step / expected, 0.01);
     }

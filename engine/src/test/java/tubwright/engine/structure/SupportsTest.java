@@ -24,8 +24,8 @@ class SupportsTest {
     @Test
     void casesThatShareAFactorisationAnswerAsIfEachHadItsOwn() {
         StaticSolver.Times times = new StaticSolver.Times();
-        List<Solution> together = StaticSolver.solve(
-                TUBE, List.of(TestStructures.torsion(), bending()), Solvers.pureJava(), times);
+        List<Solution> together =
+                StaticSolver.solve(TUBE, List.of(TestStructures.torsion(), bending()), Solvers.pureJava(), times);
         assertEquals(1, times.factorisations);
         Solution alone = StaticSolver.solve(TUBE, List.of(bending()), Solvers.pureJava(), new StaticSolver.Times())
                 .getFirst();
@@ -44,8 +44,8 @@ class SupportsTest {
         Case.Torsion torsion = TestStructures.torsion();
         Case.Bending push =
                 new Case.Bending("push", torsion.hold(), List.of("front 1"), new double[] {200, 300, -1000}, 0.4);
-        List<Solution> solutions = StaticSolver.solve(
-                TUBE, List.of(torsion, push), Solvers.pureJava(), new StaticSolver.Times());
+        List<Solution> solutions =
+                StaticSolver.solve(TUBE, List.of(torsion, push), Solvers.pureJava(), new StaticSolver.Times());
         double first = dot(CaseLoads.loads(TUBE, torsion), solutions.get(1).displacements());
         double second = dot(CaseLoads.loads(TUBE, push), solutions.get(0).displacements());
         assertEquals(first, second, 1e-9 * Math.abs(first));

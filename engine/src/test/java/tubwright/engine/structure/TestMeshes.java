@@ -51,7 +51,13 @@ public final class TestMeshes {
         }
         Region region = new Region("skin", Region.Surface.SKIN, "skin", List.of(), "tube", false);
         return new Mesh(
-                nodes, elements, cornerNormals, reference, new int[na * nb], List.of(region), new ArrayList<MeshLine>());
+                nodes,
+                elements,
+                cornerNormals,
+                reference,
+                new int[na * nb],
+                List.of(region),
+                new ArrayList<MeshLine>());
     }
 
     /** A circular tube along x. The normal points outward. */

@@ -23,8 +23,8 @@ final class TestStructures {
 
     static Case.Torsion torsion() {
         boolean[] held = {true, true, true, false, false, false};
-        List<Case.Support> hold =
-                List.of(support("rear 0", held), support("rear 1", held), support("rear 2", held), support("rear 3", held));
+        List<Case.Support> hold = List.of(
+                support("rear 0", held), support("rear 1", held), support("rear 2", held), support("rear 3", held));
         List<String> loaded = List.of("front 0", "front 1", "front 2", "front 3");
         return new Case.Torsion("torsion", hold, loaded, COUPLE, 0.3, 1.2);
     }
@@ -38,9 +38,7 @@ final class TestStructures {
         for (int end = 0; end < 2; end++) {
             for (int k = 0; k < 4; k++) {
                 double angle = Math.PI / 4 + k * Math.PI / 2;
-                double[] x = {
-                    end == 0 ? 0.1 : LENGTH - 0.1, RADIUS * Math.cos(angle), RADIUS * Math.sin(angle)
-                };
+                double[] x = {end == 0 ? 0.1 : LENGTH - 0.1, RADIUS * Math.cos(angle), RADIUS * Math.sin(angle)};
                 String name = (end == 0 ? "front " : "rear ") + k;
                 hardpoints.add(new Hardpoint(name, "skin", x, 0.03, 1e8, 1e5, 0.1));
             }

@@ -15,6 +15,8 @@ import tubwright.engine.design.text.Faults;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
 import tubwright.engine.design.text.Place;
+import tubwright.engine.joint.FastenerFlexibility.Huth;
+import tubwright.engine.joint.FastenerFlexibility.Plate;
 import tubwright.engine.laminate.EngineeringConstants;
 import tubwright.engine.material.Adhesive;
 import tubwright.engine.material.Elasticity;
@@ -23,8 +25,6 @@ import tubwright.engine.material.Metal;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.shape.Wall;
-import tubwright.engine.structure.FastenerFlexibility;
-import tubwright.engine.structure.FastenerFlexibility.Plate;
 import tubwright.engine.structure.Joint;
 
 /** The joints of a design: one for every seam of the skin and every wall, written or by default. */
@@ -210,10 +210,10 @@ final class JointReader {
         }
         Metal fastener = materials.get(text.fastener(), Metal.class, "metal");
         double modulus = sheetModulus(text.sheetMaterial());
-        FastenerFlexibility formula = switch (text.kind()) {
-            case RIVETED_METAL -> FastenerFlexibility.RIVETED_METAL;
-            case BOLTED_METAL -> FastenerFlexibility.BOLTED_METAL;
-            case BOLTED_CARBON -> FastenerFlexibility.BOLTED_CARBON;
+        Huth formula = switch (text.kind()) {
+            case RIVETED_METAL -> Huth.RIVETED_METAL;
+            case BOLTED_METAL -> Huth.BOLTED_METAL;
+            case BOLTED_CARBON -> Huth.BOLTED_CARBON;
         };
         if (text.rows() > 1 && text.rowSpacing().isEmpty()) {
             throw new DesignError(

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.design;
 
-import tubwright.engine.structure.FastenerFlexibility;
-import tubwright.engine.structure.FastenerFlexibility.Plate;
+import tubwright.engine.joint.FastenerFlexibility;
+import tubwright.engine.joint.FastenerFlexibility.Plate;
 
 /**
  * Stiffness per length of joints: of bond lines and of rows of fasteners.

@@ -4,11 +4,14 @@ package tubwright.engine.design;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.SchemaWriter;
+import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 
 /**
@@ -20,7 +23,8 @@ import tubwright.engine.structure.Tub;
  * @param variants the design as written first, then its variants in the order of the document
  * @param warnings what should be looked at, over all variants
  * @param file the design file
- * @param text its contents, byte for byte what the answers come from
+ * @param text its contents, what the answers come from
+ * @param places where its names stand
  */
 public record Design(
         String name,
@@ -29,7 +33,8 @@ public record Design(
         List<Variant> variants,
         List<Warning> warnings,
         Path file,
-        String text) {
+        String text,
+        Places places) {
     /** Name of the variant that is the design as written. */
     public static final String AS_DESIGNED = "as designed";
 
@@ -70,6 +75,22 @@ public record Design(
     /** The JSON Schema of the design document. */
     public static String schema() {
         return SchemaWriter.write(DesignText.class, "Tubwright design document");
+    }
+
+    /**
+     * What to tell the designer of a fault found after reading: impossible supports, a mesh that cannot be made. Points at
+     * the case, hardpoint, wall or whatever else the fault names.
+     */
+    public DesignError explain(RuntimeException fault) {
+        return switch (fault) {
+            case DesignError told -> told;
+            case StructureException e -> new DesignError(places.mentioned(e.getMessage()), e.getMessage(), e.remedy());
+            case ShapeException e ->
+                new DesignError(
+                        places.of(e.name()).orElseGet(() -> places.mentioned(e.getMessage())), e.getMessage(), "");
+            default ->
+                new DesignError(Place.of(file.toString()), Objects.toString(fault.getMessage(), fault.toString()), "");
+        };
     }
 
     /** The design as written. */

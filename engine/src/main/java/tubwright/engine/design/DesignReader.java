@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import tubwright.engine.design.text.Binder;
+import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
-import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
 import tubwright.engine.design.text.Overlay;
 import tubwright.engine.design.text.Tree;
@@ -39,29 +39,37 @@ final class DesignReader {
     private static Design read(Tree.Mapping tree, Path file, String contents) {
         DesignText base = Binder.bind(tree, DesignText.class);
         Set<Warning> warnings = new LinkedHashSet<>();
+        Places places = new Places(file.toString());
         List<Design.Variant> variants = new ArrayList<>();
         Faults faults = new Faults();
-        faults.attempt(() -> resolve(base, Design.AS_DESIGNED, warnings)).ifPresent(variants::add);
+        faults.attempt(() -> resolve(base, Design.AS_DESIGNED, warnings, places))
+                .ifPresent(variants::add);
         Tree.Mapping bare = tree.without(VARIANTS);
         for (Named<Tree.Mapping> variant : base.variants()) {
-            faults.attempt(() -> variant(bare, variant, warnings)).ifPresent(variants::add);
+            faults.attempt(() -> variant(bare, variant, warnings, places)).ifPresent(variants::add);
         }
         faults.throwIfAny();
-        return new Design(base.tub().text(), base.by(), base.notes(), variants, List.copyOf(warnings), file, contents);
+        return new Design(
+                base.tub().text(), base.by(), base.notes(), variants, List.copyOf(warnings), file, contents, places);
     }
 
-    private static Design.Variant variant(Tree.Mapping base, Named<Tree.Mapping> variant, Set<Warning> warnings) {
+    private static Design.Variant variant(
+            Tree.Mapping base, Named<Tree.Mapping> variant, Set<Warning> warnings, Places places) {
         for (Tree.Entry entry : variant.value().entries()) {
             if (NOT_IN_VARIANTS.contains(entry.key().text())) {
-                throw Names.unknown(new Name(entry.key().text(), entry.key().place()), List.of(), "key of a variant");
+                throw new DesignError(
+                        entry.key().place(),
+                        "\"" + entry.key().text() + "\" cannot differ in a variant",
+                        "a variant is the same tub built in another way; start another design file for another tub");
             }
         }
         DesignText text = Binder.bind(Overlay.lay(base, variant.value()), DesignText.class);
-        return resolve(text, variant.name().text(), warnings);
+        return resolve(text, variant.name().text(), warnings, places);
     }
 
     /** Resolves every name of one variant; the order is that of the way of the data, each step needing those before. */
-    private static Design.Variant resolve(DesignText text, String variant, Set<Warning> warnings) {
+    private static Design.Variant resolve(DesignText text, String variant, Set<Warning> warnings, Places places) {
+        places.add(text);
         List<Warning> found = new ArrayList<>();
         TubShape shape = ShapeReader.read(text.shape());
         MaterialReader materials = MaterialReader.of(text.materials());

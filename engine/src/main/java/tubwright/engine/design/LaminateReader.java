@@ -99,7 +99,7 @@ final class LaminateReader {
         if (film.isPresent()) {
             legend = legend.with(FILM, film.get());
         }
-        Laminate laminate = new Laminate(layers(text.stack().orElseThrow(), legend, text.place()), Reference.OUTER);
+        Laminate laminate = new Laminate(layers(text.stack().orElseThrow(), legend), Reference.OUTER);
         boolean hasCore = !laminate.layersWith(LayerRole.CORE).isEmpty();
         if (text.core().isPresent() && !hasCore) {
             throw new DesignError(
@@ -136,23 +136,25 @@ final class LaminateReader {
         return legend;
     }
 
-    private static List<Layer> layers(String stack, Legend legend, Place place) {
+    private static List<Layer> layers(Name stack, Legend legend) {
         try {
-            return OrientationCode.parse(stack)
+            return OrientationCode.parse(stack.text())
                     .toLaminate(legend, Reference.OUTER)
                     .layers();
         } catch (LayupException e) {
+            // A stack is written in quotes, so that its characters start one column further on.
+            Place place = e.position() < 0 ? stack.place() : stack.place().plus(1 + e.position());
             throw new DesignError(
                     place,
                     e.getMessage(),
                     "a layup reads \"[45c/0_2/core/0_2/45c]\"; its tags are named under \"plies\"");
         } catch (IllegalArgumentException e) {
-            throw new DesignError(place, e.getMessage(), "");
+            throw new DesignError(stack.place(), e.getMessage(), "");
         }
     }
 
     /** The plies of a patch, from the outside inward. */
     List<Layer> plies(PatchText text) {
-        return layers(text.stack(), legend(text.plies()), text.place());
+        return layers(text.stack(), legend(text.plies()));
     }
 }

@@ -19,7 +19,7 @@ import tubwright.engine.quantity.Dimension;
 record LaminateText(
         @Says("Orientation code, outer face first: \"[45c/0_2/core/0_2/45c]\". Letters after an angle pick the ply from"
                 + " the legend; \"core\" is the core, \"core(90)\" with its ribbon across.")
-        Optional<String> stack,
+        Optional<Name> stack,
 
         @Says("Legend: which material each letter of the stack stands for; \"ply\" is the one of angles without a"
                 + " letter.")

@@ -20,7 +20,7 @@ import tubwright.engine.quantity.Dimension;
 @Choose({"on", "around", "at"})
 record PatchText(
         @Says("Orientation code of the plies, the one that is laid first in front.")
-        String stack,
+        Name stack,
 
         @Says("Legend, as in a laminate.") @Needed List<Named<Name>> plies,
         @Says("The strips it lies on.") List<Name> on,

@@ -100,9 +100,11 @@ public final class Binder {
         if (present.isEmpty()) {
             throw new DesignError(
                     mapping.place(),
-                    name + ": " + (choose.value().length == 2 ? "neither of two keys" : "none of these keys")
-                            + " is given",
-                    (choose.several() ? "give at least one of: " : "give one of: ") + all);
+                    choose.value().length == 2
+                            ? name + ": neither \"" + choose.value()[0] + "\" nor \"" + choose.value()[1]
+                                    + "\" is given"
+                            : name + ": none of these keys is given: " + all,
+                    choose.several() ? "give at least one of them" : "give one of them");
         }
         if (present.size() > 1 && !choose.several()) {
             throw new DesignError(

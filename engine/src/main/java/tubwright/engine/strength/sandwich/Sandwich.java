@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.strength.sandwich;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.material.Core;
+import tubwright.engine.material.Property;
+
+/** A laminate seen as two faces and one core. */
+public final class Sandwich {
+    private final Laminate laminate;
+    private final int coreIndex;
+    private final Face outer;
+    private final Face inner;
+
+    private Sandwich(Laminate laminate, int coreIndex) {
+        this.laminate = laminate;
+        this.coreIndex = coreIndex;
+        List<Layer> layers = laminate.layers();
+        outer = new Face(List.copyOf(layers.subList(0, coreIndex)));
+        inner = new Face(List.copyOf(layers.subList(coreIndex + 1, layers.size())));
+    }
+
+    /** Of a laminate with exactly one core and something on both sides of it; empty otherwise. */
+    public static Optional<Sandwich> of(Laminate laminate) {
+        List<Layer> layers = laminate.layers();
+        int[] cores = IntStream.range(0, layers.size())
+                .filter(i ->
+                        layers.get(i).role() == LayerRole.CORE && layers.get(i).material() instanceof Core)
+                .toArray();
+        boolean sandwich = cores.length == 1 && cores[0] > 0 && cores[0] < layers.size() - 1;
+        return sandwich ? Optional.of(new Sandwich(laminate, cores[0])) : Optional.empty();
+    }
+
+    /** The whole. */
+    public Laminate laminate() {
+        return laminate;
+    }
+
+    /** The core's material. */
+    public Core core() {
+        return (Core) coreLayer().material();
+    }
+
+    /** tc, m. */
+    public double coreThickness() {
+        return coreLayer().thickness();
+    }
+
+    /** d, between the faces' middles, m. */
+    public double distance() {
+        return coreThickness() + 0.5 * (outer.thickness() + inner.thickness());
+    }
+
+    /** Angle of the ribbon from the laminate's axis, radians. */
+    public double ribbon() {
+        return coreLayer().angle();
+    }
+
+    /**
+     * Shear modulus of the core in the plane of a direction and the thickness, Pa: GL cos² + GW sin² of the angle to the
+     * ribbon.
+     */
+    public double coreShearModulus(double direction) {
+        double c = Math.cos(direction - ribbon());
+        double s = Math.sin(direction - ribbon());
+        return core().properties().require(Property.G13) * c * c
+                + core().properties().require(Property.G23) * s * s;
+    }
+
+    Face face(boolean outside) {
+        return outside ? outer : inner;
+    }
+
+    /** Places of the layers of a face in the laminate. */
+    IntStream places(boolean outside) {
+        return outside
+                ? IntStream.range(0, coreIndex)
+                : IntStream.range(coreIndex + 1, laminate.layers().size());
+    }
+
+    private Layer coreLayer() {
+        return laminate.layers().get(coreIndex);
+    }
+}

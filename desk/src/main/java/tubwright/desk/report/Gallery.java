@@ -64,7 +64,7 @@ final class Gallery {
         if (torsion.isPresent()) {
             double[] w = torsion.get().fields().energyDensities();
             EnergyScale colours = scale.orElseThrow();
-            orders.add(new Order("hero", () -> first.energy(w, colours, From.THREE_QUARTER_FRONT, false, 1440)));
+            orders.add(new Order("hero", () -> first.energy(w, colours, From.THREE_QUARTER_FRONT, false, 1280)));
             orders.add(new Order("cut", () -> first.energy(w, colours, From.INTO_THE_CUT, true, 1160)));
             double[] u = torsion.get().fields().displacements();
             orders.add(new Order("twisted", () -> first.deformed(u, exaggeration, From.THREE_QUARTER_FRONT, 1160)));
@@ -73,7 +73,7 @@ final class Gallery {
         }
         orders.add(new Order("zones", () -> first.zones(zones, From.THREE_QUARTER_FRONT, false, 880)));
         orders.add(new Order("zones cut", () -> first.zones(zones, From.INTO_THE_CUT, true, 880)));
-        orders.add(new Order("profile", () -> first.plain(From.SIDE, 1632, 4)));
+        orders.add(new Order("profile", () -> first.plain(From.SIDE, 1224, 3)));
         for (int v = 1; v < answer.variants().size(); v++) {
             VariantAnswer variant = answer.variants().get(v);
             TubPicture painter = painters.get(v);

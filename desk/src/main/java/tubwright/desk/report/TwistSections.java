@@ -106,8 +106,8 @@ final class TwistSections {
     }
 
     private static String scaleBar(EnergyScale scale, String couple) {
-        double left = 10;
-        double width = 460;
+        double left = 22;
+        double width = 450;
         Svg svg = new Svg(780, 46, "Colour scale of energy density");
         int steps = 115;
         for (int i = 0; i < steps; i++) {

@@ -6,10 +6,10 @@ import java.util.List;
 import tubwright.numerics.solver.Solvers;
 
 /** The solvers that can be tested on this machine. */
-final class Backends {
+public final class Backends {
     private Backends() {}
 
-    static List<DirectSolver> all() {
+    public static List<DirectSolver> all() {
         List<DirectSolver> solvers = new ArrayList<>();
         solvers.add(Solvers.pureJava());
         Solvers.nativeIfPresent().ifPresent(solvers::add);

@@ -2,11 +2,11 @@
 package tubwright.numerics;
 
 /** The Laplacian of a grid of springs, one unknown at each node: its spectrum and its minors are known exactly. */
-final class GridLaplacian {
+public final class GridLaplacian {
     private GridLaplacian() {}
 
     /** The free grid, singular: moving all nodes alike costs nothing. */
-    static SymmetricMatrix free(int across, int along) {
+    public static SymmetricMatrix free(int across, int along) {
         int[][] springs = new int[2 * across * along - across - along][];
         int k = 0;
         for (int j = 0; j < along; j++) {
@@ -31,7 +31,7 @@ final class GridLaplacian {
     }
 
     /** Eigenvalues of the free grid: 4 - 2 cos(πi/across) - 2 cos(πj/along). */
-    static double eigenvalue(int i, int across, int j, int along) {
+    public static double eigenvalue(int i, int across, int j, int along) {
         return 4 - 2 * Math.cos(Math.PI * i / across) - 2 * Math.cos(Math.PI * j / along);
     }
 

@@ -4,11 +4,11 @@ package tubwright.numerics;
 import java.util.SplittableRandom;
 
 /** Random sparse symmetric matrices with random patterns. */
-final class RandomMatrices {
+public final class RandomMatrices {
     private RandomMatrices() {}
 
     /** Random elements of two to five nodes (and one of twenty), each with a random positive definite matrix. */
-    static SymmetricMatrix positiveDefinite(int nodes, int blockSize, SplittableRandom random) {
+    public static SymmetricMatrix positiveDefinite(int nodes, int blockSize, SplittableRandom random) {
         int[][] elements = new int[nodes + nodes / 2 + 1][];
         for (int e = 0; e < elements.length; e++) {
             int size = e == 0 ? Math.min(20, nodes) : 2 + random.nextInt(4);
@@ -49,7 +49,7 @@ final class RandomMatrices {
         return matrix;
     }
 
-    static double[] vector(int n, SplittableRandom random) {
+    public static double[] vector(int n, SplittableRandom random) {
         return random.doubles(n, -1, 1).toArray();
     }
 }

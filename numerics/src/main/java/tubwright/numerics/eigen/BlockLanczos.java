@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.numerics.eigen;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import tubwright.numerics.SymmetricMatrix;
+
+/**
+ * Block Lanczos with thick restart for an operator that is self-adjoint in the inner product of a positive
+ * semi-definite matrix B (Grimes, Lewis and Simon 1994, SIAM J. Matrix Anal. Appl. 15:228; Wu and Simon 2000, SIAM J.
+ * Matrix Anal. Appl. 22:602). All vectors are kept orthogonal in B, so that converged Ritz vectors stay locked and the
+ * projected matrix can be taken from the coefficients of orthogonalisation.
+ */
+final class BlockLanczos {
+    /** An operator that is self-adjoint in the inner product of B. */
+    @FunctionalInterface
+    interface Operator {
+        /** Images of the vectors v, as new arrays; {@code bv} holds their products with B. Neither may be changed. */
+        double[][] apply(double[][] v, double[][] bv);
+    }
+
+    /**
+     * What a run found, in falling order of the operator's eigenvalues.
+     *
+     * @param values eigenvalues of the operator
+     * @param vectors of unit norm in B
+     * @param converged whether all wanted ones are to the tolerance
+     * @param solves vectors the operator was applied to
+     */
+    record Ritz(double[] values, double[][] vectors, boolean converged, int solves) {}
+
+    private static final double TOLERANCE = 1e-9;
+    /** Ritz values below this share of the largest are those of the null space. */
+    private static final double NOTHING = 1e-11;
+
+    private final SymmetricMatrix b;
+    private final Operator operator;
+    private final int block;
+    private final int high;
+    private final int low;
+    private final int most;
+    private final SplittableRandom random;
+    private final Basis basis;
+    private final double[][] h;
+    private int processed;
+    private int solves;
+
+    /**
+     * @param block vectors advanced at once
+     * @param high how many of the largest positive eigenvalues are wanted
+     * @param low how many of the most negative ones
+     * @param seed of the starting block
+     */
+    BlockLanczos(SymmetricMatrix b, Operator operator, int block, int high, int low, long seed) {
+        this.b = b;
+        this.operator = operator;
+        this.block = Math.max(1, Math.min(block, b.order()));
+        this.high = high;
+        this.low = low;
+        random = new SplittableRandom(seed);
+        basis = new Basis(b);
+        int wanted = high + low;
+        most = wanted + Math.max(wanted, 16) + 3 * this.block;
+        h = new double[most + 2 * this.block][most + 2 * this.block];
+    }
+
+    /**
+     * Runs until the wanted pairs have converged.
+     *
+     * @param known pairs found before, kept and built upon
+     * @param start vectors to start from; random ones are added to fill the block
+     * @param restarts allowed
+     */
+    Ritz run(Ritz known, List<double[]> start, int restarts) {
+        for (int k = 0; k < known.values.length; k++) {
+            double[] product = b.multiply(known.vectors[k]);
+            basis.addOrthonormal(known.vectors[k], product);
+            h[k][k] = known.values[k];
+        }
+        processed = basis.size();
+        for (int k = 0; k < block; k++) {
+            double[] v = k < start.size() ? start.get(k) : random();
+            basis.orthogonalise(v, new double[h.length]);
+        }
+        boolean thorough = known.values.length > 0;
+        for (int restart = 0; ; restart++) {
+            boolean exhausted = false;
+            while (!exhausted && processed + block <= most) {
+                exhausted = !step();
+                if (!thorough && !exhausted && processed >= high + low + block) {
+                    DenseEigen ritz = project();
+                    boolean[] wanted = wanted(ritz.values());
+                    if (count(wanted) == high + low && converged(ritz, wanted)) {
+                        return result(ritz, wanted, true);
+                    }
+                }
+            }
+            DenseEigen ritz = project();
+            boolean[] wanted = wanted(ritz.values());
+            boolean full = count(wanted) == high + low;
+            if (exhausted || (converged(ritz, wanted) && (full || restart > 1))) {
+                return result(ritz, wanted, true);
+            }
+            if (restart >= restarts) {
+                return result(ritz, wanted, false);
+            }
+            thorough = false;
+            compress(ritz);
+        }
+    }
+
+    /** Applies the operator to the vectors not yet processed. False when the space of B is exhausted. */
+    private boolean step() {
+        int from = processed;
+        int to = basis.size();
+        if (from == to) {
+            if (!basis.orthogonalise(random(), new double[h.length])) {
+                return false;
+            }
+            to++;
+        }
+        double[][] v = new double[to - from][];
+        double[][] bv = new double[to - from][];
+        for (int k = from; k < to; k++) {
+            v[k - from] = basis.vector(k);
+            bv[k - from] = basis.product(k);
+        }
+        double[][] w = operator.apply(v, bv);
+        solves += w.length;
+        for (int k = from; k < to; k++) {
+            double[] coefficients = new double[h.length];
+            basis.orthogonalise(w[k - from], coefficients);
+            for (int i = 0; i < basis.size(); i++) {
+                h[i][k] = coefficients[i];
+            }
+        }
+        processed = to;
+        return true;
+    }
+
+    /** A random vector in the range of the operator: free of what B does not see. */
+    private double[] random() {
+        double[] v = random.doubles(b.order(), -1, 1).toArray();
+        solves++;
+        return operator.apply(new double[][] {v}, new double[][] {b.multiply(v)})[0];
+    }
+
+    private DenseEigen project() {
+        double[][] t = new double[processed][processed];
+        for (int i = 0; i < processed; i++) {
+            for (int j = 0; j < processed; j++) {
+                t[i][j] = 0.5 * (h[i][j] + h[j][i]);
+            }
+        }
+        return DenseEigen.of(t, processed);
+    }
+
+    private boolean[] wanted(double[] values) {
+        double floor = NOTHING * largest(values);
+        boolean[] wanted = new boolean[values.length];
+        for (int k = 0; k < values.length; k++) {
+            wanted[k] = (k < high && values[k] > floor) || (k >= values.length - low && values[k] < -floor);
+        }
+        return wanted;
+    }
+
+    private boolean converged(DenseEigen ritz, boolean[] wanted) {
+        double floor = 1e-14 * largest(ritz.values());
+        for (int k = 0; k < wanted.length; k++) {
+            double value = Math.abs(ritz.values()[k]);
+            if (wanted[k] && residual(ritz.vectors()[k]) > Math.max(TOLERANCE * value, floor)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double residual(double[] s) {
+        double sum = 0;
+        for (double r : coupling(s)) {
+            sum += r * r;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Image of a Ritz vector outside the processed space, in the unprocessed vectors. */
+    private double[] coupling(double[] s) {
+        double[] c = new double[basis.size() - processed];
+        for (int r = 0; r < c.length; r++) {
+            for (int k = 0; k < processed; k++) {
+                c[r] += h[processed + r][k] * s[k];
+            }
+        }
+        return c;
+    }
+
+    /** Replaces the processed vectors by the best Ritz vectors. */
+    private void compress(DenseEigen ritz) {
+        int n = processed;
+        int spare = Math.max(block, (most - high - low - block) / 3);
+        List<double[]> rows = new ArrayList<>();
+        List<Double> values = new ArrayList<>();
+        for (int k = 0; k < n; k++) {
+            boolean top = high > 0 && k < high + (low > 0 ? spare / 2 : spare);
+            boolean bottom = low > 0 && k >= n - low - spare / 2;
+            if (top || bottom) {
+                rows.add(ritz.vectors()[k]);
+                values.add(ritz.values()[k]);
+            }
+        }
+        double[][] s = rows.toArray(new double[0][]);
+        double[][] vectors = basis.combine(s, false);
+        double[][] products = basis.combine(s, true);
+        double[][] couplings = new double[s.length][];
+        for (int k = 0; k < s.length; k++) {
+            couplings[k] = coupling(s[k]);
+        }
+        List<double[]> next = new ArrayList<>();
+        List<double[]> nextProducts = new ArrayList<>();
+        for (int k = n; k < basis.size(); k++) {
+            next.add(basis.vector(k));
+            nextProducts.add(basis.product(k));
+        }
+        basis.clear();
+        for (double[] row : h) {
+            Arrays.fill(row, 0);
+        }
+        for (int k = 0; k < s.length; k++) {
+            basis.addOrthonormal(vectors[k], products[k]);
+            h[k][k] = values.get(k);
+            for (int r = 0; r < couplings[k].length; r++) {
+                h[s.length + r][k] = couplings[k][r];
+            }
+        }
+        for (int r = 0; r < next.size(); r++) {
+            basis.addOrthonormal(next.get(r), nextProducts.get(r));
+        }
+        processed = s.length;
+    }
+
+    private Ritz result(DenseEigen ritz, boolean[] wanted, boolean converged) {
+        int count = count(wanted);
+        double[] values = new double[count];
+        double[][] s = new double[count][];
+        int next = 0;
+        for (int k = 0; k < wanted.length; k++) {
+            if (wanted[k]) {
+                values[next] = ritz.values()[k];
+                s[next++] = ritz.vectors()[k];
+            }
+        }
+        double[][] vectors = basis.combine(s, false);
+        purify(vectors);
+        return new Ritz(values, vectors, converged, solves);
+    }
+
+    /** One more application of the operator takes out what rounding has put where B sees nothing. */
+    private void purify(double[][] vectors) {
+        double[][] products = new double[vectors.length][];
+        for (int k = 0; k < vectors.length; k++) {
+            products[k] = b.multiply(vectors[k]);
+        }
+        double[][] images = operator.apply(vectors, products);
+        solves += images.length;
+        for (int k = 0; k < vectors.length; k++) {
+            double norm = Math.sqrt(Basis.dot(images[k], b.multiply(images[k])));
+            double sign = Basis.dot(images[k], products[k]) < 0 ? -1 : 1;
+            for (int i = 0; i < images[k].length; i++) {
+                vectors[k][i] = sign * images[k][i] / norm;
+            }
+        }
+    }
+
+    private static int count(boolean[] flags) {
+        int count = 0;
+        for (boolean flag : flags) {
+            count += flag ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static double largest(double[] values) {
+        return values.length == 0 ? 0 : Math.max(Math.abs(values[0]), Math.abs(values[values.length - 1]));
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.numerics.eigen;
+
+import java.util.Arrays;
+import java.util.List;
+import tubwright.numerics.Analysis;
+import tubwright.numerics.Definiteness;
+import tubwright.numerics.DirectSolver;
+import tubwright.numerics.Factorisation;
+import tubwright.numerics.SymmetricMatrix;
+
+/**
+ * Lowest eigenpairs of K x = λ M x, both symmetric and positive semi-definite (M may have zero rows, K rigid motions),
+ * by Lanczos on the shift-and-invert operator (K - σM)⁻¹M, whose eigenvalues are 1/(λ - σ) (Ericsson and Ruhe 1980,
+ * Math. Comput. 35:1251). Unknowns that are held must be cleared in M and decoupled with a positive diagonal in K.
+ */
+public final class LowestModes {
+    private static final int BLOCK = 4;
+    private static final int GUARD = 2;
+    private static final int RESTARTS = 60;
+    private static final int ATTEMPTS = 6;
+
+    private LowestModes() {}
+
+    /**
+     * Finds the lowest pairs and proves by inertia that none was missed.
+     *
+     * @param k stiffness
+     * @param m mass, on the same pattern
+     * @param count how many; fewer come back if M has lower rank
+     * @param shift σ, below all eigenvalues: zero where K is positive definite, else negative, best of the size of the
+     *     lowest eigenvalue that is not zero
+     * @return values rising, vectors of unit norm in M
+     * @throws IllegalArgumentException if an eigenvalue lies below the shift
+     * @throws EigenException if the iteration stalls
+     */
+    public static EigenPairs of(SymmetricMatrix k, SymmetricMatrix m, int count, double shift, DirectSolver solver) {
+        if (count < 1) {
+            throw new IllegalArgumentException("Ask for at least one eigenpair, not " + count);
+        }
+        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.INDEFINITE);
+                Factorisation factor = analysis.factorise(shift == 0 ? k : k.plus(-shift, m))) {
+            if (factor.negativePivots() > 0) {
+                throw new IllegalArgumentException(factor.negativePivots() + " eigenvalues lie below the shift " + shift
+                        + "; choose a lower one, and see that the stiffness has no negative part");
+            }
+            return search(k, m, count, shift, analysis, factor);
+        }
+    }
+
+    private static EigenPairs search(
+            SymmetricMatrix k, SymmetricMatrix m, int count, double shift, Analysis analysis, Factorisation factor) {
+        BlockLanczos.Operator operator = (v, bv) -> factor.solve(bv);
+        int wanted = count + GUARD;
+        int solves = 0;
+        int factorisations = 1;
+        BlockLanczos.Ritz ritz = new BlockLanczos.Ritz(new double[0], new double[0][], true, 0);
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            ritz = new BlockLanczos(m, operator, BLOCK, wanted, 0, 1 + attempt).run(ritz, List.of(), RESTARTS);
+            solves += ritz.solves();
+            if (!ritz.converged()) {
+                throw new EigenException("The lowest eigenpairs did not converge with shift " + shift
+                        + "; choose one nearer to the lowest eigenvalue");
+            }
+            double[] values = Arrays.stream(ritz.values()).map(t -> shift + 1 / t).toArray();
+            int returned = Math.min(count, values.length);
+            if (returned == 0) {
+                throw new EigenException("There is no mass to move");
+            }
+            Spectrum.Cut cut = Spectrum.cut(values, returned, shift);
+            int counted = Spectrum.negativePivots(analysis, k, -cut.bound(), m);
+            factorisations++;
+            if (counted == cut.below()) {
+                double[] lowest = Arrays.copyOf(values, returned);
+                double[][] vectors = Arrays.copyOf(ritz.vectors(), returned);
+                return new EigenPairs(
+                        lowest,
+                        vectors,
+                        Spectrum.errors(k, m, lowest, vectors),
+                        new InertiaCount(cut.bound(), counted, cut.below()),
+                        solves,
+                        factorisations);
+            }
+            wanted += Math.max(0, counted - cut.below());
+        }
+        throw new EigenException("The count by inertia and the iteration do not agree on the number of eigenvalues");
+    }
+}

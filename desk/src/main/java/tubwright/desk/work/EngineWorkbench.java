@@ -13,6 +13,8 @@ import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.response.Study;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
 
@@ -80,7 +82,11 @@ public final class EngineWorkbench implements Workbench {
                         sizes,
                         (variant, step, size, done, _) ->
                                 listener.stage(Stages.words(variant, step, size, before + done, all)));
-                answers.addAll(study.answer(List.of(tub)));
+                try {
+                    answers.addAll(study.answer(List.of(tub)));
+                } catch (StructureException | ShapeException fault) {
+                    throw design.explain(fault);
+                }
             }
             return Gathering.of(design, chosen, answers, request);
         }

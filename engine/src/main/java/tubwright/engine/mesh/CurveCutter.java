@@ -235,6 +235,8 @@ final class CurveCutter {
     /** Whether every corner of an element turns left, with some room. */
     private boolean sound(int e) {
         int c = m.cornerCount(e);
+        double shortest = Double.POSITIVE_INFINITY;
+        double longest = 0;
         for (int i = 0; i < c; i++) {
             int p = m.corners[4 * e + (i + c - 1) % c];
             int q = m.corners[4 * e + i];
@@ -246,11 +248,14 @@ final class CurveCutter {
             double cross = ua * vb - ub * va;
             // A quadrilateral may open out to a straight corner: it will be split there.
             double room = c == 4 ? -0.05 : 0.1;
-            if (cross < room * Math.sqrt((ua * ua + ub * ub) * (va * va + vb * vb))) {
+            double u = ua * ua + ub * ub;
+            shortest = Math.min(shortest, u);
+            longest = Math.max(longest, u);
+            if (cross < room * Math.sqrt(u * (va * va + vb * vb))) {
                 return false;
             }
         }
-        return true;
+        return shortest > 0.02 * longest;
     }
 
     private boolean held(int n) {
@@ -481,6 +486,7 @@ final class CurveCutter {
                 pos |= phi[n] > 0;
             }
             if (!some && !(neg && pos && inBand[e] != 0)) {
+                gone[e] = inBand[e] != 0 && c == 4 && splitAtCorner(splitter, e);
                 continue;
             }
             int k = 0;
@@ -501,6 +507,8 @@ final class CurveCutter {
             } else if (hanging) {
                 gone[e] = true;
                 splitter.split(Arrays.copyOf(polygon, k));
+            } else {
+                gone[e] = inBand[e] != 0 && c == 4 && splitAtCorner(splitter, e);
             }
         }
         boolean[] keep = new boolean[m.elements];
@@ -513,6 +521,63 @@ final class CurveCutter {
             // Node numbers stay: nothing is removed from the node list, every node is still used.
             m.keep(keep);
         }
+    }
+
+    /** An element with three corners on the curve may hold a corner of the curve: then it is split there. */
+    private boolean splitAtCorner(PolygonSplitter splitter, int e) {
+        int[] polygon = Arrays.copyOfRange(m.corners, 4 * e, 4 * e + 4);
+        double level = 0;
+        for (int n : polygon) {
+            level += phi[n];
+        }
+        return splitAtCorner(splitter, polygon, level != 0 ? level : middle(polygon[0], polygon[1], polygon[2]));
+    }
+
+    /**
+     * Splits a polygon that lies on one side of the curve but for a triangle of three of its corners, all on the curve.
+     *
+     * @param level sign of the side the polygon is taken to be on
+     */
+    private boolean splitAtCorner(PolygonSplitter splitter, int[] polygon, double level) {
+        int n = polygon.length;
+        for (int i = 0; n > 3 && i < n - 2; i++) {
+            for (int j = i + 1; j < n - 1; j++) {
+                for (int k = j + 1; k < n; k++) {
+                    if (otherSide(polygon[i], polygon[j], polygon[k], level)) {
+                        splitter.split(new int[] {polygon[i], polygon[j], polygon[k]});
+                        rim(splitter, polygon, i, j);
+                        rim(splitter, polygon, j, k);
+                        rim(splitter, polygon, k, i + n);
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static void rim(PolygonSplitter splitter, int[] polygon, int from, int to) {
+        if (to - from >= 2) {
+            int[] part = new int[to - from + 1];
+            for (int i = from; i <= to; i++) {
+                part[i - from] = polygon[i % polygon.length];
+            }
+            splitter.split(part);
+        }
+    }
+
+    /** Whether three nodes on the curve span a triangle that lies on the other side of it than a level. */
+    private boolean otherSide(int p, int q, int r, double level) {
+        return phi[p] == 0
+                && phi[q] == 0
+                && phi[r] == 0
+                && ElementShape.triangle(m, p, q, r) > 0.15
+                && middle(p, q, r) * level < 0;
+    }
+
+    /** Level in the middle of three nodes. */
+    private double middle(int p, int q, int r) {
+        return level((m.a[p] + m.a[q] + m.a[r]) / 3, (m.b[p] + m.b[q] + m.b[r]) / 3);
     }
 
     /** Cuts off every run of negative nodes; what remains is the positive side. */
@@ -539,8 +604,12 @@ final class CurveCutter {
             run.add(polygon[(first + i) % n]);
             splitter.split(run.toArray());
         }
-        if (rest.size >= 3) {
-            splitter.split(rest.toArray());
+        if (rest.size < 3) {
+            return;
+        }
+        int[] left = rest.toArray();
+        if (!splitAtCorner(splitter, left, 1)) {
+            splitter.split(left);
         }
     }
 
@@ -565,21 +634,39 @@ final class CurveCutter {
         }
     }
 
-    /** Level of an element: that of its corner or centre farthest from the curve. */
+    /**
+     * Level of an element: that of its corner farthest from the curve. Far from the curve the level of the centre tells
+     * as much, and is cheaper.
+     */
     static double inside(PlaneMesh m, int e, CutCurve.Level level) {
         int c = m.cornerCount(e);
-        double most = 0;
-        double[] p = new double[3];
-        m.chart.position(m.centreA(e), m.centreB(e), p);
-        double centre = level.at(p[0], p[1], p[2]);
-        double most0 = centre;
+        double x = 0;
+        double y = 0;
+        double z = 0;
         for (int i = 0; i < c; i++) {
-            int n = m.corners[4 * e + i];
-            double f = level.at(m.xyz[3 * n], m.xyz[3 * n + 1], m.xyz[3 * n + 2]);
+            int n = 3 * m.corners[4 * e + i];
+            x += m.xyz[n] / c;
+            y += m.xyz[n + 1] / c;
+            z += m.xyz[n + 2] / c;
+        }
+        double centre = level.at(x, y, z);
+        double reach = 0;
+        for (int i = 0; i < c; i++) {
+            int n = 3 * m.corners[4 * e + i];
+            reach = Math.max(
+                    reach, Math.abs(m.xyz[n] - x) + Math.abs(m.xyz[n + 1] - y) + Math.abs(m.xyz[n + 2] - z));
+        }
+        if (Math.abs(centre) > 2 * reach) {
+            return centre;
+        }
+        double most = 0;
+        for (int i = 0; i < c; i++) {
+            int n = 3 * m.corners[4 * e + i];
+            double f = level.at(m.xyz[n], m.xyz[n + 1], m.xyz[n + 2]);
             if (Math.abs(f) > Math.abs(most)) {
                 most = f;
             }
         }
-        return Math.abs(most) > 1e-9 ? most : most0;
+        return Math.abs(most) > 1e-9 ? most : centre;
     }
 }

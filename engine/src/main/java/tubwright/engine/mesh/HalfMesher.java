@@ -35,6 +35,8 @@ final class HalfMesher {
         for (int i = 0; i < all.length; i++) {
             CurveCutter.cut(m, i, all[i]);
         }
+        Tidier.splitPoor(m);
+        Tidier.collapse(m);
         TriangleMerger.merge(m);
         Smoother.smooth(m, all, 6);
         return m;

@@ -21,7 +21,7 @@ public record Ellipse(double u, double v, double a, double b) implements Contour
     @Override
     public double distance(double pu, double pv) {
         if (a == b) {
-            return Math.hypot(pu - u, pv - v) - a;
+            return Math.sqrt((pu - u) * (pu - u) + (pv - v) * (pv - v)) - a;
         }
         return a > b
                 ? distance(a, b, Math.abs(pu - u), Math.abs(pv - v))
@@ -70,7 +70,7 @@ public record Ellipse(double u, double v, double a, double b) implements Contour
             x = a * a * p / (t + a * a);
             y = b * b * q / (t + b * b);
         }
-        double d = Math.hypot(x - p, y - q);
+        double d = Math.sqrt((x - p) * (x - p) + (y - q) * (y - q));
         return level < 0 ? -d : d;
     }
 

@@ -171,6 +171,15 @@ final class OpeningChecks {
      * end singularity (vertical tangents) removed by x = centre - half cos(a).
      */
     static double area(TubShape shape, Opening opening) {
+        double sum = 0;
+        for (String strip : opening.strips()) {
+            sum += area(shape, opening, shape.strip(strip).orElseThrow());
+        }
+        return sum;
+    }
+
+    /** The part of it that lies in one strip. */
+    static double area(TubShape shape, Opening opening, int k) {
         double[] b = opening.contour().bounds();
         int nx = 400;
         int nt = 200;
@@ -183,13 +192,9 @@ final class OpeningChecks {
             double x = mid - half * Math.cos(angle);
             double w = half * Math.sin(angle) * Math.PI / nx;
             Section s = shape.section(x);
-            for (String name : opening.strips()) {
-                int k = shape.strip(name).orElseThrow();
-                boolean bothHalves = opening.side() == Side.CENTRE;
-                sum += w * insideGirth(s, k, opening, 1, nt, p);
-                if (bothHalves) {
-                    sum += w * insideGirth(s, k, opening, -1, nt, p);
-                }
+            sum += w * insideGirth(s, k, opening, 1, nt, p);
+            if (opening.side() == Side.CENTRE) {
+                sum += w * insideGirth(s, k, opening, -1, nt, p);
             }
         }
         return opening.side() == Side.BOTH ? 2 * sum : sum;

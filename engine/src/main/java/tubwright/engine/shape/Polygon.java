@@ -10,7 +10,7 @@ import java.util.Locale;
  * given. Signed distance: nearest of its straight sides and arcs, with the sign from the winding of the sides and the
  * fillets' corner caps.
  */
-public record Polygon(List<Vertex> vertices) implements Contour {
+public final class Polygon implements Contour {
     /**
      * A corner of the polygon before it is rounded.
      *
@@ -20,64 +20,102 @@ public record Polygon(List<Vertex> vertices) implements Contour {
      */
     public record Vertex(double u, double v, double radius) {}
 
+    private final List<Vertex> vertices;
+    /** Per corner: u, v, direction of the side after it, its tangent points along the side, its length. */
+    private final double[] side;
+    /** Per corner: centre of the fillet, radius, unit vector from centre to corner, cosine of half the arc, sense. */
+    private final double[] arc;
+
     /**
      * @throws IllegalArgumentException when there are fewer than 3 corners, a value is not finite, a radius does not fit,
      *     or the sides cross
      */
-    public Polygon {
-        vertices = anticlockwise(List.copyOf(vertices));
+    public Polygon(List<Vertex> given) {
+        vertices = anticlockwise(List.copyOf(given));
         check(vertices);
+        int n = vertices.size();
+        side = new double[6 * n];
+        arc = new double[7 * n];
+        for (int i = 0; i < n; i++) {
+            Vertex a = vertices.get(i);
+            Vertex b = vertices.get((i + 1) % n);
+            double length = Math.hypot(b.u - a.u, b.v - a.v);
+            double du = (b.u - a.u) / length;
+            double dv = (b.v - a.v) / length;
+            double from = tangentLength(i);
+            System.arraycopy(
+                    new double[] {a.u, a.v, du, dv, from, Math.max(from, length - tangentLength((i + 1) % n))},
+                    0,
+                    side,
+                    6 * i,
+                    6);
+            double sense = from > 0 ? Math.signum(turn(i)) : 0;
+            double cu = a.u + from * du - sense * dv * a.radius;
+            double cv = a.v + from * dv + sense * du * a.radius;
+            double m = Math.max(Math.hypot(a.u - cu, a.v - cv), 1e-300);
+            System.arraycopy(
+                    new double[] {
+                        cu, cv, a.radius, (a.u - cu) / m, (a.v - cv) / m, Math.cos(Math.abs(turn(i)) / 2), sense
+                    },
+                    0,
+                    arc,
+                    7 * i,
+                    7);
+        }
+    }
+
+    /** The corners, anticlockwise. */
+    public List<Vertex> vertices() {
+        return vertices;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Polygon p && p.vertices.equals(vertices);
+    }
+
+    @Override
+    public int hashCode() {
+        return vertices.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Polygon" + vertices;
     }
 
     @Override
     public double distance(double u, double v) {
-        int n = vertices.size();
+        int n = side.length / 6;
         double best = Double.POSITIVE_INFINITY;
         boolean inside = false;
-        for (int i = 0; i < n; i++) {
-            Vertex a = vertices.get(i);
-            Vertex b = vertices.get((i + 1) % n);
-            if ((a.v > v) != (b.v > v) && u < a.u + (v - a.v) / (b.v - a.v) * (b.u - a.u)) {
-                inside = !inside;
+        for (int i = 0, s = 0; i < n; i++, s += 6) {
+            double nextV = side[(s + 7) % side.length];
+            double ru = u - side[s];
+            double rv = v - side[s + 1];
+            if (rv < 0 != nextV > v) {
+                inside ^= ru < rv / side[s + 3] * side[s + 2];
             }
+            double along = ru * side[s + 2] + rv * side[s + 3];
+            along = along < side[s + 4] ? side[s + 4] : along > side[s + 5] ? side[s + 5] : along;
+            double eu = ru - along * side[s + 2];
+            double ev = rv - along * side[s + 3];
+            best = Math.min(best, eu * eu + ev * ev);
         }
-        for (int i = 0; i < n; i++) {
-            Vertex a = vertices.get(i);
-            Vertex b = vertices.get((i + 1) % n);
-            double du = b.u - a.u;
-            double dv = b.v - a.v;
-            double length = Math.hypot(du, dv);
-            du /= length;
-            dv /= length;
-            double from = tangentLength(i);
-            double to = length - tangentLength((i + 1) % n);
-            double along = (u - a.u) * du + (v - a.v) * dv;
-            double s = Math.clamp(along, from, Math.max(from, to));
-            double d = Math.hypot(u - a.u - s * du, v - a.v - s * dv);
-            best = Math.min(best, d);
-            double t = from;
-            if (a.radius > 0 && t > 0) {
-                // Fillet at a: centre lies square to this side at its first tangent point.
-                double turn = Math.signum(turn(i));
-                double pu = a.u + t * du;
-                double pv = a.v + t * dv;
-                double cu = pu - turn * dv * a.radius;
-                double cv = pv + turn * du * a.radius;
-                double half = Math.abs(turn(i)) / 2;
-                double mu = a.u - cu;
-                double mv = a.v - cv;
-                double m = Math.hypot(mu, mv);
-                double qu = u - cu;
-                double qv = v - cv;
-                double q = Math.hypot(qu, qv);
-                boolean inSector = q > 0 && (qu * mu + qv * mv) >= q * m * Math.cos(half) - 1e-15;
-                if (inSector) {
-                    best = Math.min(best, Math.abs(q - a.radius));
-                    // The cap between arc and corner belongs to the other side than the sharp polygon says; it is the
-                    // part of the sector beyond the arc and within the two sides.
-                    if (q > a.radius && inCap(u, v, i)) {
-                        inside = turn < 0;
-                    }
+        best = Math.sqrt(best);
+        for (int i = 0, s = 0; i < n; i++, s += 7) {
+            double sense = arc[s + 6];
+            if (sense == 0) {
+                continue;
+            }
+            double qu = u - arc[s];
+            double qv = v - arc[s + 1];
+            double q = Math.sqrt(qu * qu + qv * qv);
+            if (q > 0 && qu * arc[s + 3] + qv * arc[s + 4] >= q * arc[s + 5] - 1e-15) {
+                best = Math.min(best, Math.abs(q - arc[s + 2]));
+                // The cap between arc and corner is on the other side than the sharp polygon says.
+                if (q > arc[s + 2] && inCap(u, v, i)) {
+                    inside = sense < 0;
                 }
             }
         }
@@ -85,14 +123,13 @@ public record Polygon(List<Vertex> vertices) implements Contour {
     }
 
     private boolean inCap(double u, double v, int i) {
-        int n = vertices.size();
-        Vertex p = vertices.get((i + n - 1) % n);
-        Vertex a = vertices.get(i);
-        Vertex b = vertices.get((i + 1) % n);
-        double turn = Math.signum(turn(i));
-        double left1 = (a.u - p.u) * (v - a.v) - (a.v - p.v) * (u - a.u);
-        double left2 = (b.u - a.u) * (v - a.v) - (b.v - a.v) * (u - a.u);
-        return left1 * turn >= 0 && left2 * turn >= 0;
+        int n = side.length / 6;
+        int b = 6 * i;
+        int a = 6 * ((i + n - 1) % n);
+        double ru = u - side[b];
+        double rv = v - side[b + 1];
+        double sense = arc[7 * i + 6];
+        return (side[a + 2] * rv - side[a + 3] * ru) * sense >= 0 && (side[b + 2] * rv - side[b + 3] * ru) * sense >= 0;
     }
 
     /** Angle by which the outline turns at corner i, positive anticlockwise. */

@@ -192,6 +192,17 @@ public final class TubShape {
         return OpeningChecks.area(this, opening);
     }
 
+    /** Area of a strip, both sides, openings taken out, m². */
+    public double netStripArea(int strip) {
+        double sum = 2 * stripArea(strip, front(), rear());
+        for (Opening opening : openings) {
+            if (opening.strips().contains(strips.get(strip))) {
+                sum -= OpeningChecks.area(this, opening, strip);
+            }
+        }
+        return sum;
+    }
+
     /** Signed distance of a point from the skin measured in its section's plane, m; negative inside. */
     public double distance(double x, double y, double z) {
         return section(Math.clamp(x, front(), rear())).distance(y, z);

@@ -29,7 +29,10 @@ abstract class FailureSurface {
     }
 
     /** Smallest λ ≥ 0 at which r + λ m reaches the surface; 0 if r is there already, infinite if it never is. */
-    final double reserve(double m1, double m2, double m12, double r1, double r2, double r12) {
+    double reserve(double m1, double m2, double m12, double r1, double r2, double r12) {
+        if (r1 == 0 && r2 == 0 && r12 == 0) {
+            return pieceAt(m1, m2, m12).crossing(m1, m2, m12, 0, 0, 0, 0, Double.POSITIVE_INFINITY);
+        }
         double from = 0;
         while (true) {
             double to = nextBorder(m1, m2, m12, r1, r2, r12, from);
@@ -48,9 +51,11 @@ abstract class FailureSurface {
         for (int i = 0; i < borders.length; i += 3) {
             double rate = borders[i] * m1 + borders[i + 1] * m2 + borders[i + 2] * m12;
             double start = borders[i] * r1 + borders[i + 1] * r2 + borders[i + 2] * r12;
-            double at = -start / rate;
-            if (at > from && at < next) {
-                next = at;
+            if (start * rate < 0) {
+                double at = -start / rate;
+                if (at > from && at < next) {
+                    next = at;
+                }
             }
         }
         return next;

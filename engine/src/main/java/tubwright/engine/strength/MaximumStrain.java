@@ -36,6 +36,6 @@ public final class MaximumStrain {
     }
 
     private static FailureSurface plane(FailureMode mode, double c1, double c2, double c12, double limit) {
-        return new PlaneSurface(mode, Quadric.plane(c1 / limit, c2 / limit, c12 / limit));
+        return new PlaneSurface(mode, c1 / limit, c2 / limit, c12 / limit);
     }
 }

@@ -10,11 +10,11 @@ public final class MaximumStress {
         return new PlyCriterion(
                 "maximum stress",
                 "Jones 1999, section 2.9.1",
-                new PlaneSurface(FailureMode.FIBRE_TENSION, Quadric.plane(1 / s.xt(), 0, 0)),
-                new PlaneSurface(FailureMode.FIBRE_COMPRESSION, Quadric.plane(-1 / s.xc(), 0, 0)),
-                new PlaneSurface(s.across(1), Quadric.plane(0, 1 / s.yt(), 0)),
-                new PlaneSurface(s.across(-1), Quadric.plane(0, -1 / s.yc(), 0)),
-                new PlaneSurface(FailureMode.IN_PLANE_SHEAR, Quadric.plane(0, 0, 1 / s.s12())),
-                new PlaneSurface(FailureMode.IN_PLANE_SHEAR, Quadric.plane(0, 0, -1 / s.s12())));
+                new PlaneSurface(FailureMode.FIBRE_TENSION, 1 / s.xt(), 0, 0),
+                new PlaneSurface(FailureMode.FIBRE_COMPRESSION, -1 / s.xc(), 0, 0),
+                new PlaneSurface(s.across(1), 0, 1 / s.yt(), 0),
+                new PlaneSurface(s.across(-1), 0, -1 / s.yc(), 0),
+                new PlaneSurface(FailureMode.IN_PLANE_SHEAR, 0, 0, 1 / s.s12()),
+                new PlaneSurface(FailureMode.IN_PLANE_SHEAR, 0, 0, -1 / s.s12()));
     }
 }

@@ -33,8 +33,8 @@ public final class Puck {
         return new PlyCriterion(
                 "Puck",
                 "Puck, Kopp and Knops 2002; slopes " + slopes.tension() + " and " + slopes.compression(),
-                new PlaneSurface(FailureMode.FIBRE_TENSION, Quadric.plane(1 / s.xt(), 0, 0)),
-                new PlaneSurface(FailureMode.FIBRE_COMPRESSION, Quadric.plane(-1 / s.xc(), 0, 0)),
+                new PlaneSurface(FailureMode.FIBRE_TENSION, 1 / s.xt(), 0, 0),
+                new PlaneSurface(FailureMode.FIBRE_COMPRESSION, -1 / s.xc(), 0, 0),
                 new InterFibre(s, slopes));
     }
 

@@ -5,9 +5,6 @@ package tubwright.engine.strength;
  * One piece of a failure surface: a1 σ1² + a2 σ2² + a12 τ² + b σ1 σ2 + l1 σ1 + l2 σ2 + l12 τ + c = 0, negative inside.
  */
 record Quadric(double a1, double a2, double a12, double b, double l1, double l2, double l12, double c) {
-    /** Never reached. */
-    static final Quadric NONE = new Quadric(0, 0, 0, 0, 0, 0, 0, -1);
-
     /** A root nearer to the end of its piece than this share of the way is left to the next piece. */
     private static final double END = 1e-12;
 

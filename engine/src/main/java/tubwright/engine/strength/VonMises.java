@@ -8,9 +8,17 @@ public final class VonMises {
     /** With this yield strength, Pa. */
     public static PlyCriterion of(double yieldStrength) {
         double f = 1 / (yieldStrength * yieldStrength);
-        return new PlyCriterion(
-                "von Mises",
-                "von Mises 1913",
-                new PlaneSurface(FailureMode.YIELD, new Quadric(f, f, 3 * f, -f, 0, 0, 0, -1)));
+        Quadric quadric = new Quadric(f, f, 3 * f, -f, 0, 0, 0, -1);
+        return new PlyCriterion("von Mises", "von Mises 1913", new FailureSurface() {
+            @Override
+            Quadric pieceAt(double s1, double s2, double s12) {
+                return quadric;
+            }
+
+            @Override
+            FailureMode modeAt(double s1, double s2, double s12) {
+                return FailureMode.YIELD;
+            }
+        });
     }
 }

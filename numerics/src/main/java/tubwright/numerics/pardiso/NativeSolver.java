@@ -2,6 +2,7 @@
 package tubwright.numerics.pardiso;
 
 import java.io.IOException;
+import java.lang.foreign.SymbolLookup;
 import java.util.Optional;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.Definiteness;
@@ -24,6 +25,11 @@ public final class NativeSolver implements DirectSolver {
     /** Why {@link #load()} is empty, as the end of a sentence; empty text if it is not. */
     public static String whyNotPresent() {
         return Holder.REASON;
+    }
+
+    /** The loaded library itself, for comparing with it when called bare; empty if there is none. */
+    public static Optional<SymbolLookup> library() {
+        return load().map(solver -> ((NativeSolver) solver).pardiso.symbols());
     }
 
     @Override

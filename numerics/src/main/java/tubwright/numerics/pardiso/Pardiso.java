@@ -14,10 +14,12 @@ import tubwright.numerics.Parallel;
 
 /** The two native routines used, bound once for the life of the process. */
 final class Pardiso {
+    private final SymbolLookup symbols;
     private final MethodHandle pardiso;
     private final MethodHandle getDiagonal;
 
-    private Pardiso(MethodHandle pardiso, MethodHandle getDiagonal) {
+    private Pardiso(SymbolLookup symbols, MethodHandle pardiso, MethodHandle getDiagonal) {
+        this.symbols = symbols;
         this.pardiso = pardiso;
         this.getDiagonal = getDiagonal;
     }
@@ -46,7 +48,12 @@ final class Pardiso {
         } catch (Throwable failure) {
             throw new IOException("the native solver does not start", failure);
         }
-        return new Pardiso(pardiso, getDiagonal);
+        return new Pardiso(lookup, pardiso, getDiagonal);
+    }
+
+    /** The library's names, for callers that want it bare. */
+    SymbolLookup symbols() {
+        return symbols;
     }
 
     /** One call with the arguments of the routine, all by reference, as its manual lists them. */

@@ -18,7 +18,7 @@ import tubwright.engine.response.VariantAnswer;
  * @param landmarks openings and walls along the tub, in order of station
  * @param layups laminates of every variant
  * @param materials materials used by any variant
- * @param joints joints of every variant
+ * @param joints joints and stiffeners of every variant
  * @param warnings things the reader must know before trusting a number
  * @param files names of files of the run folder worth naming, relative to the page
  */
@@ -124,10 +124,10 @@ public record RunAnswer(
     public record Layup(String variant, String name, boolean patch, String code, double area, Laminate laminate) {}
 
     /**
-     * A joint in use.
+     * A joint or a stiffener in use.
      *
      * @param variant name of the variant
-     * @param name name of the joint or its line
+     * @param name of the line it runs along
      * @param description in words
      * @param length m
      * @param fasteners number, 0 for none

@@ -22,7 +22,7 @@ import tubwright.engine.response.VariantAnswer;
 /** The answer of a run in one screenful. */
 public final class RunSummary {
     private static final int WIDTH = 78;
-    private static final int SHARES = 7;
+    private static final int SHARES = 8;
     private static final int BAR = 24;
     private static final String GAP = " ";
 
@@ -111,7 +111,7 @@ public final class RunSummary {
                 TextTable table = new TextTable(true, true, false, true);
                 for (EnergyShare share : shares) {
                     boolean rest = share.name().equals("everything else");
-                    String bar = "█".repeat((int) Math.round(BAR * share.share() / most));
+                    String bar = rest ? "" : "█".repeat((int) Math.round(BAR * share.share() / most));
                     table.row(share.name(), rest ? "" : Reading.words(share.kind()), percent(share.share()), bar);
                 }
                 lines.addAll(table.lines(terminal));

@@ -14,6 +14,10 @@ final class ConvergenceChart {
     private static final double RIGHT = 404;
     private static final double TOP = 26;
     private static final double BOTTOM = 182;
+    /** Orders outside these are accidents of the samples, not the method's. */
+    private static final double LEAST_ORDER = 0.5;
+
+    private static final double MOST_ORDER = 4;
 
     private ConvergenceChart() {}
 
@@ -61,21 +65,23 @@ final class ConvergenceChart {
         return svg.done();
     }
 
-    /** The curve value + c·hᵖ through the finest sample, where an order was observed. */
+    /** The curve value + c·hᵖ through the finest sample; where no believable order was observed, of the second. */
     private static void curve(Svg svg, Converged converged, double factor, Axis x, Axis y, double coarsest) {
-        double order = converged.order();
-        if (!(order > 0) || converged.samples().isEmpty()) {
+        if (converged.samples().isEmpty()) {
             return;
         }
+        boolean observed = converged.order() >= LEAST_ORDER && converged.order() <= MOST_ORDER;
+        double order = observed ? converged.order() : 2;
         Converged.Sample finest = converged.samples().getLast();
         double c = (finest.value() - converged.value()) / Math.pow(finest.meshSize(), order);
+        double end = observed ? coarsest : finest.meshSize();
         double[] px = new double[41];
         double[] py = new double[41];
         for (int i = 0; i < px.length; i++) {
-            double h = coarsest * i / (px.length - 1);
+            double h = end * i / (px.length - 1);
             px[i] = x.at(h);
             py[i] = y.at((converged.value() + c * Math.pow(h, order)) * factor);
         }
-        svg.path("curve thin s0", px, py);
+        svg.path(observed ? "curve thin s0" : "curve thin guess s0", px, py);
     }
 }

@@ -39,13 +39,13 @@ final class MakeSections {
         sections.add(new Section(
                 "What it weighs",
                 "Laminate, core, film, adhesive, fasteners, inserts. Centre of mass and inertia in the car's axes.",
-                mass(answer.main().mass())));
+                mass(answer.tub(), answer.main().mass())));
         sections.add(new Section(
                 "Zones and layups",
                 "One number, one zone; + marks patches, plies laid over the zones. Stacks are drawn from the outer surface inward, hatched along the fibres, the"
                         + " reference direction to the right; thickness of core is not to scale.",
                 zones(answer, gallery)));
-        sections.add(new Section("Joints", "What holds the pieces together.", joints(answer)));
+        sections.add(new Section("Joints and stiffeners", "What holds the pieces together, and bars along their edges.", joints(answer)));
         return sections;
     }
 
@@ -122,7 +122,7 @@ final class MakeSections {
         table.append("</tr>");
     }
 
-    private static String mass(MassAnswer mass) {
+    private static String mass(String tub, MassAnswer mass) {
         double whole = mass.whole().mass();
         double most =
                 mass.pieces().stream().mapToDouble(MassAnswer.Body::mass).max().orElse(1);
@@ -151,16 +151,16 @@ final class MakeSections {
                 + "<th class=\"n\">share</th><th class=\"n\">x <span>mm</span></th><th class=\"n\">y <span>mm</span></th>"
                 + "<th class=\"n\">z <span>mm</span></th><th class=\"n\">I<sub>xx</sub> <span>kg·m²</span></th>"
                 + "<th class=\"n\">I<sub>yy</sub></th><th class=\"n\">I<sub>zz</sub></th></tr></thead><tbody>");
-        mass.pieces().forEach(p -> body(body, p, whole, ""));
-        body(body, mass.whole(), whole, "sum");
+        mass.pieces().forEach(p -> body(body, p.name(), p, whole, ""));
+        body(body, tub, mass.whole(), whole, "sum");
         return body.append("</tbody></table>").toString();
     }
 
-    private static void body(StringBuilder table, MassAnswer.Body body, double whole, String kind) {
+    private static void body(StringBuilder table, String name, MassAnswer.Body body, double whole, String kind) {
         table.append("<tr class=\"")
                 .append(kind)
                 .append("\"><td>")
-                .append(escape(body.name()))
+                .append(escape(name))
                 .append("</td>");
         number(table, significant(body.mass(), 3, NARROW_SPACE));
         number(table, tubwright.desk.text.Figures.percent(body.mass() / whole));

@@ -84,14 +84,21 @@ final class TrustSections {
                 body.append("<tr class=\"sum\"><td class=\"n\">0</td><td></td><td class=\"n\">")
                         .append(plusMinus(c.value() * factor, c.error() * factor, NARROW_SPACE))
                         .append("</td><td></td></tr></tbody></table><p class=\"foot\">")
-                        .append(escape(c.note()))
-                        .append(Double.isFinite(c.order()) ? " Observed order " + fixed(c.order(), 2, "") + "." : "")
+                        .append(escape(sentence(c.note())))
                         .append("</p></div>")
                         .append(ConvergenceChart.draw(c, factor, unit))
                         .append("</div>");
             }
         }
         return body.toString();
+    }
+
+    private static String sentence(String words) {
+        if (words.isEmpty()) {
+            return "";
+        }
+        String begun = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return begun.endsWith(".") ? begun : begun + ".";
     }
 
     private static String materials(List<Material> materials) {

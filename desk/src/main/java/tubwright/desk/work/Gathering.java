@@ -44,6 +44,12 @@ final class Gathering {
             Mesh mesh = answers.get(v).mesh();
             layups.addAll(Laminates.on(tub, mesh));
             tub.joints().forEach(j -> joint(tub.variant(), j, mesh).ifPresent(joints::add));
+            tub.stiffeners().forEach(b -> {
+                double length = length(b.line(), mesh);
+                if (length > 0) {
+                    joints.add(new RunAnswer.JointCard(tub.variant(), b.line(), b.description(), length, 0));
+                }
+            });
             files.add(FieldFiles.name(tub.variant()));
         }
         files.add("inputs/" + design.file().getFileName());
@@ -136,16 +142,21 @@ final class Gathering {
     }
 
     private static Optional<RunAnswer.JointCard> joint(String variant, Joint joint, Mesh mesh) {
-        double length = mesh.lines().stream()
-                .filter(l -> l.name().equals(joint.line()))
-                .mapToDouble(l -> length(l, mesh.nodes()))
-                .sum();
+        double length = length(joint.line(), mesh);
         if (!(length > 0)) {
             return Optional.empty();
         }
         int fasteners =
                 joint.fastenerPitch() > 0 ? joint.fastenerRows() * (int) Math.round(length / joint.fastenerPitch()) : 0;
         return Optional.of(new RunAnswer.JointCard(variant, joint.line(), joint.description(), length, fasteners));
+    }
+
+    /** Length of all mesh lines of a name, m. */
+    private static double length(String name, Mesh mesh) {
+        return mesh.lines().stream()
+                .filter(l -> l.name().equals(name))
+                .mapToDouble(l -> length(l, mesh.nodes()))
+                .sum();
     }
 
     private static double length(MeshLine line, double[] x) {

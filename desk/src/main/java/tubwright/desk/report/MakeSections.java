@@ -45,7 +45,10 @@ final class MakeSections {
                 "One number, one zone; + marks patches, plies laid over the zones. Stacks are drawn from the outer surface inward, hatched along the fibres, the"
                         + " reference direction to the right; thickness of core is not to scale.",
                 zones(answer, gallery)));
-        sections.add(new Section("Joints and stiffeners", "What holds the pieces together, and bars along their edges.", joints(answer)));
+        sections.add(new Section(
+                "Joints and stiffeners",
+                "What holds the pieces together, and bars along their edges.",
+                joints(answer)));
         return sections;
     }
 

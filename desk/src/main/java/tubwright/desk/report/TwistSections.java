@@ -90,7 +90,8 @@ final class TwistSections {
                 .ifPresent(p -> body.append(figure(
                         p, "plate", "Cut along the middle", "Cut along its middle plane: right half with the walls.")));
         List<EnergyShare> shares = Reading.largest(torsion, BARS);
-        double most = torsion.energy().stream().mapToDouble(EnergyShare::share).max().orElse(1);
+        double most =
+                torsion.energy().stream().mapToDouble(EnergyShare::share).max().orElse(1);
         List<Bars.Bar> bars = shares.stream()
                 .map(s -> new Bars.Bar(
                         s.name(),

@@ -66,7 +66,10 @@ class BadInputTest {
         StringBuilder bomb = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i < 12; i++) {
             bomb.append("a").append(i).append(": &a").append(i).append(" [");
-            bomb.append(("*a" + (i - 1) + ", ").repeat(9)).append("*a").append(i - 1).append("]\n");
+            bomb.append(("*a" + (i - 1) + ", ").repeat(9))
+                    .append("*a")
+                    .append(i - 1)
+                    .append("]\n");
         }
         refused(bomb.toString(), "alias");
     }
@@ -89,7 +92,9 @@ class BadInputTest {
         try (Stream<Path> files = Files.walk(folder)) {
             assertEquals(
                     List.of("tub.yaml"),
-                    files.filter(f -> !f.equals(folder)).map(f -> folder.relativize(f).toString()).toList());
+                    files.filter(f -> !f.equals(folder))
+                            .map(f -> folder.relativize(f).toString())
+                            .toList());
         }
     }
 }

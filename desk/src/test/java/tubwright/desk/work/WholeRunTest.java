@@ -27,7 +27,8 @@ class WholeRunTest {
     @BeforeEach
     void begin() {
         design = folder.resolve("Trial");
-        assertEquals(0, Typed.on(new EngineWorkbench(), "new", design.toString()).code());
+        assertEquals(
+                0, Typed.on(new EngineWorkbench(), "new", design.toString()).code());
     }
 
     @Test
@@ -50,8 +51,10 @@ class WholeRunTest {
                 assertEquals(1, share, 1e-6, "the parts' energies add up to the work of the load");
             }
         }
-        double thin = root.at("/variants/0/cases/0/torsionalStiffness_N_m_per_rad").asDouble();
-        double thick = root.at("/variants/1/cases/0/torsionalStiffness_N_m_per_rad").asDouble();
+        double thin =
+                root.at("/variants/0/cases/0/torsionalStiffness_N_m_per_rad").asDouble();
+        double thick =
+                root.at("/variants/1/cases/0/torsionalStiffness_N_m_per_rad").asDouble();
         // Core grows inward from the mould: the mean line encloses less, so torsion need not gain.
         assertTrue(thin > 0 && Math.abs(thick / thin - 1) > 1e-3, thin + " and " + thick + " N·m/rad");
     }
@@ -82,8 +85,16 @@ class WholeRunTest {
         Typed checked = Typed.on(new EngineWorkbench(), "check", design.toString());
         assertEquals(0, checked.code(), checked.err());
         Typed run = Typed.on(new EngineWorkbench(), "run", design.toString(), "--quick", "--mesh", "50 mm", "--json");
-        double mass = JsonMapper.builder().build().readTree(run.out()).at("/variants/0/mass/mass_kg").asDouble();
-        String line = checked.out().lines().filter(l -> l.contains("whole tub")).findFirst().orElseThrow();
+        double mass = JsonMapper.builder()
+                .build()
+                .readTree(run.out())
+                .at("/variants/0/mass/mass_kg")
+                .asDouble();
+        String line = checked.out()
+                .lines()
+                .filter(l -> l.contains("whole tub"))
+                .findFirst()
+                .orElseThrow();
         assertEquals(mass, Double.parseDouble(line.replaceAll("[^0-9.]", "")), 0.02 * mass);
     }
 

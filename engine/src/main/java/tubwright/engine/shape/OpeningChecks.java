@@ -72,6 +72,9 @@ final class OpeningChecks {
             range[0] = Math.min(range[0], r[0]);
             range[1] = Math.max(range[1], r[1]);
         }
+        if (range[1] - range[0] < 1e-6) {
+            throw edgeOn(opening);
+        }
         boolean ok = target > range[0] && target < range[1] || centre && target == 0 && range[0] == 0;
         if (!ok) {
             throw fail(
@@ -121,10 +124,7 @@ final class OpeningChecks {
                 }
             }
             if (way == 0 && i > 0 && i < 16) {
-                throw fail(
-                        opening,
-                        "cannot be drawn in " + (opening.view() == View.PLAN ? "plan" : "side")
-                                + " view: its strips are seen edge-on there; use the other view");
+                throw edgeOn(opening);
             }
         }
     }
@@ -234,6 +234,13 @@ final class OpeningChecks {
     private static double distance(Section s, int k, double t, Opening opening, double sign, SkinPoint p) {
         s.at(k, t, p);
         return opening.contour().distance(p.x, opening.view() == View.PLAN ? sign * p.y : p.z);
+    }
+
+    private static ShapeException edgeOn(Opening opening) {
+        return fail(
+                opening,
+                "cannot be drawn in " + (opening.view() == View.PLAN ? "plan" : "side")
+                        + " view: its strips are seen edge-on there; use the other view");
     }
 
     private static ShapeException fail(Opening opening, String message) {

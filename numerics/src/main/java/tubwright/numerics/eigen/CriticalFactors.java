@@ -65,8 +65,7 @@ public final class CriticalFactors {
 
     private Both both(int positive, int negative) {
         BlockLanczos.Ritz none = new BlockLanczos.Ritz(new double[0], new double[0][], true, 0);
-        BlockLanczos.Ritz ritz = new BlockLanczos(
-                        k, inverse(), BLOCK, guarded(positive), guarded(negative), 1)
+        BlockLanczos.Ritz ritz = new BlockLanczos(k, inverse(), BLOCK, guarded(positive), guarded(negative), 1)
                 .run(none, List.of(), EASY_RESTARTS);
         solves += ritz.solves();
         EigenPairs up = side(1, positive, ritz);
@@ -104,7 +103,12 @@ public final class CriticalFactors {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             if (factors.length == 0 || count == 0) {
                 return new EigenPairs(
-                        new double[0], new double[0][], new double[0], new InertiaCount(0, 0, 0), solves, factorisations);
+                        new double[0],
+                        new double[0][],
+                        new double[0],
+                        new InertiaCount(0, 0, 0),
+                        solves,
+                        factorisations);
             }
             Spectrum.Cut cut = Spectrum.cut(factors, Math.min(count, factors.length), 0);
             int counted = counted(sign, cut.bound());
@@ -162,7 +166,8 @@ public final class CriticalFactors {
         int wanted = guarded(count);
         BlockLanczos.Ritz ritz = new BlockLanczos.Ritz(new double[0], new double[0][], true, 0);
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            List<double[]> from = attempt == 0 ? start.stream().map(double[]::clone).toList() : List.of();
+            List<double[]> from =
+                    attempt == 0 ? start.stream().map(double[]::clone).toList() : List.of();
             ritz = new BlockLanczos(k, operator, BLOCK, wanted, 0, 20 + attempt).run(ritz, from, RESTARTS);
             solves += ritz.solves();
             if (!ritz.converged()) {

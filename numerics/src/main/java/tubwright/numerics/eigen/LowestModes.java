@@ -62,7 +62,8 @@ public final class LowestModes {
                 throw new EigenException("The lowest eigenpairs did not converge with shift " + shift
                         + "; choose one nearer to the lowest eigenvalue");
             }
-            double[] values = Arrays.stream(ritz.values()).map(t -> shift + 1 / t).toArray();
+            double[] values =
+                    Arrays.stream(ritz.values()).map(t -> shift + 1 / t).toArray();
             int returned = Math.min(count, values.length);
             if (returned == 0) {
                 throw new EigenException("There is no mass to move");

@@ -8,14 +8,14 @@ import tubwright.numerics.Parallel;
 /** L D Lᵀ by supernodes, in the order of elimination. Never changes, so solves may run at once. */
 final class JavaFactorisation implements Factorisation {
     private final Symbolic symbolic;
-    private final double[][][] rows;
+    private final double[][] factors;
     private final double[] pivots;
     private final double[] scale;
     private final int b;
 
-    JavaFactorisation(Symbolic symbolic, double[][][] rows, double[] pivots, double[] scale) {
+    JavaFactorisation(Symbolic symbolic, double[][] factors, double[] pivots, double[] scale) {
         this.symbolic = symbolic;
-        this.rows = rows;
+        this.factors = factors;
         this.pivots = pivots;
         this.scale = scale;
         this.b = symbolic.pattern.blockSize();
@@ -40,10 +40,10 @@ final class JavaFactorisation implements Factorisation {
             }
         }
         double[] y = new double[n];
-        for (int s = 0; s < rows.length; s++) {
+        for (int s = 0; s < factors.length; s++) {
             forward(s, x, y);
         }
-        for (int s = rows.length - 1; s >= 0; s--) {
+        for (int s = factors.length - 1; s >= 0; s--) {
             backward(s, x, y);
         }
         for (int k = 0; k < symbolic.nodeAt.length; k++) {
@@ -66,10 +66,13 @@ final class JavaFactorisation implements Factorisation {
         int m = nodes.length * b;
         gather(nodes, x, y);
         int base = symbolic.first[s] * b;
+        double[] factor = factors[s];
+        int row = 0;
         for (int k = 0; k < width; k++) {
             double z = y[k] / pivots[base + k];
             y[k] = z;
-            Kernel.oneByOne(y, rows[s][k], -z, k + 1, m);
+            subtract(y, k + 1, m, factor, row - k, z);
+            row += m - k;
         }
         scatter(nodes, nodes.length, y, x);
     }
@@ -80,26 +83,36 @@ final class JavaFactorisation implements Factorisation {
         int m = nodes.length * b;
         gather(nodes, x, y);
         int base = symbolic.first[s] * b;
+        double[] factor = factors[s];
+        int row = factor.length;
         for (int k = width - 1; k >= 0; k--) {
-            y[k] -= dot(rows[s][k], y, k + 1, m) / pivots[base + k];
+            row -= m - k;
+            y[k] -= dot(factor, row - k, y, k + 1, m) / pivots[base + k];
         }
         scatter(nodes, width / b, y, x);
     }
 
-    private static double dot(double[] u, double[] v, int from, int to) {
+    /** y minus z times a row of the factor whose column j lies at {@code offset + j}. */
+    private static void subtract(double[] y, int from, int to, double[] factor, int offset, double z) {
+        for (int j = from; j < to; j++) {
+            y[j] -= z * factor[offset + j];
+        }
+    }
+
+    private static double dot(double[] factor, int offset, double[] y, int from, int to) {
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;
         double s3 = 0;
         int j = from;
         for (; j + 4 <= to; j += 4) {
-            s0 += u[j] * v[j];
-            s1 += u[j + 1] * v[j + 1];
-            s2 += u[j + 2] * v[j + 2];
-            s3 += u[j + 3] * v[j + 3];
+            s0 += factor[offset + j] * y[j];
+            s1 += factor[offset + j + 1] * y[j + 1];
+            s2 += factor[offset + j + 2] * y[j + 2];
+            s3 += factor[offset + j + 3] * y[j + 3];
         }
         for (; j < to; j++) {
-            s0 += u[j] * v[j];
+            s0 += factor[offset + j] * y[j];
         }
         return s0 + s1 + (s2 + s3);
     }

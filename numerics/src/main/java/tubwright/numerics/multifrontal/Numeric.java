@@ -22,7 +22,7 @@ final class Numeric {
     private final int b;
     private final double[] scale;
     private final double[][][] updates;
-    private final double[][][] factorRows;
+    private final double[][] factors;
     private final double[] pivots;
 
     Numeric(Symbolic symbolic, SymmetricMatrix matrix, Definiteness definiteness) {
@@ -38,7 +38,7 @@ final class Numeric {
         }
         int count = symbolic.rows.length;
         this.updates = new double[count][][];
-        this.factorRows = new double[count][][];
+        this.factors = new double[count][];
         this.pivots = new double[symbolic.pattern.order()];
     }
 
@@ -74,7 +74,7 @@ final class Numeric {
                 eliminate(s, local);
             }
         }
-        return new JavaFactorisation(symbolic, factorRows, pivots, scale);
+        return new JavaFactorisation(symbolic, factors, pivots, scale);
     }
 
     private void eliminate(int s, int[] local) {
@@ -93,10 +93,22 @@ final class Numeric {
         double[] inverse = new double[width];
         Front.eliminate(f, width, own, inverse, (index, pivot) -> check(s, index, pivot));
         System.arraycopy(own, 0, pivots, symbolic.first[s] * b, width);
-        factorRows[s] = Arrays.copyOf(f, width);
+        factors[s] = packed(f, width);
         if (m > width) {
             updates[s] = Arrays.copyOfRange(f, width, m);
         }
+    }
+
+    /** The pivot rows from the diagonal on, one after the other: less memory, and nothing for the collector to move. */
+    private static double[] packed(double[][] f, int width) {
+        int m = f.length;
+        double[] packed = new double[Math.toIntExact((long) width * m - (long) width * (width - 1) / 2)];
+        int to = 0;
+        for (int k = 0; k < width; k++) {
+            System.arraycopy(f[k], k, packed, to, m - k);
+            to += m - k;
+        }
+        return packed;
     }
 
     private void check(int s, int index, double pivot) {

@@ -34,7 +34,7 @@ public final class ShellQuad {
     public static final int POINTS = 4;
 
     /** Share of the residual (non-equilibrated) membrane strain energy that is kept. */
-    private static final double RESIDUAL_SHARE = 0.1;
+    private static final double RESIDUAL_SHARE = 0.02;
 
     /** Strain of the alternating rotation pattern relative to the drilling strain: stiffness 100 times as large. */
     private static final double PATTERN_WEIGHT = 10;

@@ -27,10 +27,9 @@ public final class ShellTriangle {
     /** Strain points. */
     public static final int POINTS = 3;
 
-    /** Weight of the bows' mean strain; 3/2 makes in-plane bending of two triangles nearly exact (Felippa 2003). */
     /** Weight of the drilling strain. */
     private static final double DRILLING_WEIGHT = 3;
-
+    /** Weight of the bows' mean strain; 3/2 makes in-plane bending of two triangles nearly exact (Felippa 2003). */
     private static final double MEAN_WEIGHT = 1.5;
     /** Share of the energy of the bows' zero-mean strain that is kept. */
     private static final double SPREAD_SHARE = 0.12;

@@ -277,7 +277,7 @@ final class ObstacleCourse {
             m.hold(i, 2, 3, 4);
         }
         for (int j = 0; j <= n; j++) {
-            m.hold(j * (n + 1), 0, 1);
+            m.hold(j * (n + 1), 0, 1, 5);
             m.load(j * (n + 1) + n, 1, j == 0 || j == n ? 0.5 / n : 1.0 / n);
         }
         return m.solve().at((n / 2) * (n + 1) + n, 1);

@@ -59,6 +59,33 @@ class StraightCantileverTest {
         assertEquals(1, ObstacleCourse.curvedCantilever(Kind.QUADS, 24, 2, false) / .5006, .04);
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 90, 30, 45})
+    void aLaminatedWallBendsInItsPlaneOnOneOrTwoElementsOverItsDepth(double angle) {
+        // Balanced [±angle] and, at 30°, an unbalanced wall whose stretching and shearing couple. Much of what is
+        // left is the root, held against Poisson's contraction of .8.
+        double[] plies = angle == 30 ? new double[] {30, 30} : new double[] {angle, -angle, -angle, angle};
+        double[] c = Laminates.stack(135e9, 9e9, .3, 5e9, 5e9, .02, 0, plies);
+        double fine = wall(c, 48, 8);
+        assertEquals(1, wall(c, 12, 2) / fine, .09);
+        assertEquals(1, wall(c, 6, 1) / fine, .14);
+    }
+
+    private static double wall(double[] laminate, int nx, int ny) {
+        ShellModel m = new ShellModel(laminate);
+        ObstacleCourse.grid(m, Kind.QUADS, nx, ny, (a, b) -> new double[] {6 * a, b, 0});
+        double mean = 0;
+        for (int j = 0; j <= ny; j++) {
+            m.hold(j * (nx + 1), 0, 1, 2, 3, 4, 5);
+            m.load(j * (nx + 1) + nx, 1, (j == 0 || j == ny ? .5 : 1.0) / ny);
+        }
+        m.solve();
+        for (int j = 0; j <= ny; j++) {
+            mean += m.at(j * (nx + 1) + nx, 1) * (j == 0 || j == ny ? .5 : 1.0) / ny;
+        }
+        return mean;
+    }
+
     private static double inPlane(Kind kind, int shape) {
         return ObstacleCourse.straightCantilever(kind, shape, 1) / .1081;
     }

@@ -43,6 +43,7 @@ final class NativeHandle implements AutoCloseable {
     private static final int FACTOR_MEGAFLOPS = 18;
     private static final int PIVOTING = 20;
     private static final int NEGATIVE = 22;
+    private static final int REPRODUCIBLE_ON = 33;
     private static final int ZERO_BASED = 34;
     private static final int BLOCK_SIZE = 36;
     private static final int DIAGONAL_WANTED = 55;
@@ -103,6 +104,7 @@ final class NativeHandle implements AutoCloseable {
         setControl(FACTOR_ENTRIES, -1);
         setControl(FACTOR_MEGAFLOPS, -1);
         setControl(PIVOTING, 0);
+        setControl(REPRODUCIBLE_ON, Parallel.threads());
         setControl(ZERO_BASED, 1);
         if (pattern.blockSize() == 1) {
             setControl(DIAGONAL_WANTED, 1);
@@ -139,7 +141,7 @@ final class NativeHandle implements AutoCloseable {
         }
         // Values are needed again only for refinement after perturbed pivots, which are refused here.
         try (Arena local = Arena.ofShared()) {
-            MemorySegment values = local.allocate(JAVA_DOUBLE, blockEntries(pattern.nodeColumns().length));
+            MemorySegment values = local.allocate(8 * blockEntries(pattern.nodeColumns().length), 64);
             copyScaled(matrix, values);
             arguments[VALUES] = values;
             int code = call(FACTORISE);
@@ -224,8 +226,8 @@ final class NativeHandle implements AutoCloseable {
         int n = order();
         int count = vectors.length;
         try (Arena local = Arena.ofShared()) {
-            MemorySegment b = local.allocate(JAVA_DOUBLE, (long) n * count);
-            MemorySegment x = local.allocate(JAVA_DOUBLE, (long) n * count);
+            MemorySegment b = local.allocate(8L * n * count, 64);
+            MemorySegment x = local.allocate(8L * n * count, 64);
             for (int k = 0; k < count; k++) {
                 if (vectors[k].length != n) {
                     throw new IllegalArgumentException("Need vectors of length " + n);

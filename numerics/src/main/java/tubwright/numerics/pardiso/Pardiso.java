@@ -14,6 +14,9 @@ import tubwright.numerics.Parallel;
 
 /** The two native routines used, bound once for the life of the process. */
 final class Pardiso {
+    /** The library's mode in which equal runs give equal bits, on the best instructions of this processor. */
+    private static final int REPRODUCIBLE = 2;
+
     private final SymbolLookup symbols;
     private final MethodHandle pardiso;
     private final MethodHandle getDiagonal;
@@ -43,8 +46,16 @@ final class Pardiso {
                 FunctionDescriptor.ofVoid(pointer, pointer, pointer, pointer, pointer));
         MethodHandle setThreads = linker.downcallHandle(
                 lookup.findOrThrow("MKL_Set_Num_Threads"), FunctionDescriptor.ofVoid(ValueLayout.JAVA_INT));
+        MethodHandle setReproducible = linker.downcallHandle(
+                lookup.findOrThrow("MKL_CBWR_Set"), FunctionDescriptor.of(ValueLayout.JAVA_INT, ValueLayout.JAVA_INT));
         try {
+            int refused = (int) setReproducible.invokeExact(REPRODUCIBLE);
+            if (refused != 0) {
+                throw new IOException("the native solver cannot be made reproducible (code " + refused + ")");
+            }
             setThreads.invokeExact(Parallel.threads());
+        } catch (IOException failure) {
+            throw failure;
         } catch (Throwable failure) {
             throw new IOException("the native solver does not start", failure);
         }

@@ -27,6 +27,14 @@ class BearingBypassTest {
         assertEquals(1.562, row(3).loadedConcentration(), 0.00051);
     }
 
+    /** By hand: W/d = 4, e/W = ½, so Θ = ½ and kte = 2 + 3 − 1.5 · 3/5 · ½. */
+    @Test
+    void aNearEdgeConcentratesTheLoadMore() {
+        BearingBypass near = new BearingBypass(6e-3, 24e-3, 12e-3, BearingBypass.QUASI_ISOTROPIC);
+        assertEquals(1 + 0.25 * (5 - 1.5 * 0.6 * 0.5 - 1), near.loadedConcentration(), 1e-12);
+        assertEquals(true, near.loadedConcentration() > row(4).loadedConcentration());
+    }
+
     @Test
     void bearingAndBypassAddOnTheNetSection() {
         BearingBypass row = row(4);

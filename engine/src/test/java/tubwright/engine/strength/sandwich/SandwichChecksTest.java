@@ -111,6 +111,17 @@ class SandwichChecksTest {
     }
 
     @Test
+    void equalCompressionBothWaysTakesAFifth() {
+        String mode = "wrinkling of the outer face, design value";
+        var one = SandwichChecks.of(sandwich(CORE, 0), compressed(-120e3, 0, 0), KnockDown.NONE);
+        var both = SandwichChecks.of(sandwich(CORE, 0), compressed(-120e3, -120e3, 0), KnockDown.NONE);
+        assertEquals(
+                Math.pow(2, -1.0 / 3),
+                reserve(both, mode).reserveFactor() / reserve(one, mode).reserveFactor(),
+                1e-3);
+    }
+
+    @Test
     void tensionNeitherWrinklesNorCrimps() {
         var checks = SandwichChecks.of(sandwich(CORE, 0), compressed(120e3, 60e3, 0), KnockDown.NONE);
         for (String mode : List.of("wrinkling of the outer face, design value", "shear crimping")) {

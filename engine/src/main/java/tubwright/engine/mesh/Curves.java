@@ -23,11 +23,13 @@ final class Curves {
     private final TubShape shape;
     private final LayoutIndex index;
     private final double size;
+    private final double coarsening;
 
-    Curves(TubShape shape, LayoutIndex index, double size) {
+    Curves(TubShape shape, LayoutIndex index, MeshSettings settings) {
         this.shape = shape;
         this.index = index;
-        this.size = size;
+        coarsening = settings.coarsening();
+        size = settings.size() / coarsening;
     }
 
     /** Level of a contour in a view, folded: sign -1 takes the left half's points. */
@@ -58,7 +60,7 @@ final class Curves {
         double[] b = contour.bounds();
         double width = Math.min(b[1] - b[0], b[3] - b[2]);
         double h = Math.min(size / 2, Math.max(contour.smallestRadius() / 2, size / 4));
-        return Math.min(h, Math.max(width / 6, size / 16));
+        return coarsening * Math.min(h, Math.max(width / 6, size / 16));
     }
 
     /** Curves on the skin: openings, then patches. */
@@ -153,7 +155,7 @@ final class Curves {
             case SurfaceLayout.AroundOpening around -> 2 * around.distance();
             case SurfaceLayout.AroundPoint around -> 2 * around.distance();
         };
-        return Math.min(size, Math.max(width / 4, size / 8));
+        return coarsening * Math.min(size, Math.max(width / 4, size / 8));
     }
 
     /** Whether a spot lies within a patch's extent: negative inside. True sides, not folded. */

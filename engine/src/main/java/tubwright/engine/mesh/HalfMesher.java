@@ -13,13 +13,15 @@ final class HalfMesher {
     static PlaneMesh mesh(Chart chart, List<CutCurve> curves, MeshSettings settings) {
         CutCurve[] all = curves.toArray(CutCurve[]::new);
         MeshSettings.Spot[] spots = settings.spots().toArray(MeshSettings.Spot[]::new);
-        double size = settings.size();
+        double coarsening = settings.coarsening();
+        double size = settings.size() / coarsening;
         PlaneMesh m = GridBuilder.build(chart, (a, b, p) -> {
             double h = size;
             for (CutCurve c : all) {
-                if (c.size() < h && near(c, a, b)) {
+                double fine = c.size() / coarsening;
+                if (fine < h && near(c, a, b)) {
                     double d = Math.abs(c.level().at(p[0], p[1], p[2]));
-                    h = Math.min(h, c.size() + GROWTH * Math.max(0, d - 1.5 * c.size()));
+                    h = Math.min(h, fine + GROWTH * Math.max(0, d - 1.5 * fine));
                 }
             }
             for (MeshSettings.Spot s : spots) {
@@ -30,7 +32,7 @@ final class HalfMesher {
                 double want = Math.clamp(0.7 * s.radius(), size / 8, size / 2);
                 h = Math.min(h, want + GROWTH * Math.max(0, d));
             }
-            return h;
+            return coarsening * h;
         });
         for (int i = 0; i < all.length; i++) {
             CurveCutter.cut(m, i, all[i]);

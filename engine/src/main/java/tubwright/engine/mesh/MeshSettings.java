@@ -10,9 +10,12 @@ import tubwright.engine.shape.ShapeException;
  *
  * @param size wanted edge length away from details, m
  * @param cellTurn largest angle one element turns through in a fillet, rad, where the fillet is worth several elements
+ * @param coarsening how many times coarser than the design's own mesh this one is, details included: edge lengths near
+ *     details are chosen for size/coarsening and then multiplied, so that meshes of several coarsenings are alike and
+ *     results may be extrapolated over them
  * @param spots places to refine: hardpoints and their footprints
  */
-public record MeshSettings(double size, double cellTurn, List<Spot> spots) {
+public record MeshSettings(double size, double cellTurn, double coarsening, List<Spot> spots) {
     /** The usual angle one element turns through in a fillet, rad. */
     public static final double USUAL_TURN = Math.toRadians(24);
 
@@ -35,6 +38,10 @@ public record MeshSettings(double size, double cellTurn, List<Spot> spots) {
                     "size",
                     "the mesh size must be greater than zero, not " + size + " m");
         }
+        if (!(coarsening > 0)) {
+            throw ShapeException.about(
+                    ShapeException.Subject.SETTINGS, "coarsening", "the coarsening must be greater than zero");
+        }
         if (!(cellTurn > 0)) {
             throw ShapeException.about(
                     ShapeException.Subject.SETTINGS,
@@ -45,12 +52,12 @@ public record MeshSettings(double size, double cellTurn, List<Spot> spots) {
 
     /** The usual settings for a size with places to refine. */
     public MeshSettings(double size, List<Spot> spots) {
-        this(size, USUAL_TURN, spots);
+        this(size, USUAL_TURN, 1, spots);
     }
 
     /** The same mesh made finer all over by a factor, fillets included: for extrapolation over two sizes. */
     public MeshSettings refined(double factor) {
-        return new MeshSettings(size / factor, cellTurn / factor, spots);
+        return new MeshSettings(size / factor, cellTurn / factor, coarsening / factor, spots);
     }
 
     /** A mesh of one size with no spots. */

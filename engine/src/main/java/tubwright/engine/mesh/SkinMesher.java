@@ -24,7 +24,7 @@ final class SkinMesher {
         this.shape = shape;
         this.index = index;
         this.out = out;
-        curves = new Curves(shape, index, settings.size());
+        curves = new Curves(shape, index, settings);
         chart = new SkinChart(shape, settings, lines());
         m = HalfMesher.mesh(chart, curves.skin(chart), settings);
     }

@@ -28,7 +28,7 @@ final class WallMesher {
         this.index = index;
         this.out = out;
         this.wall = wall;
-        curves = new Curves(shape, index, settings.size());
+        curves = new Curves(shape, index, settings);
         WallChart chart = new WallChart(wall, settings.size());
         m = HalfMesher.mesh(chart, curves.wall(chart), settings);
         boolean twin = wall.wall() instanceof Wall.Along along && along.side() == Side.BOTH;

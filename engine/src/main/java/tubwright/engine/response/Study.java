@@ -100,7 +100,7 @@ public final class Study {
         List<MeshSettings.Spot> spots = tub.hardpoints().stream()
                 .map(h -> new MeshSettings.Spot(h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
                 .toList();
-        return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(size, spots));
+        return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(tub.meshSize(), spots).refined(tub.meshSize() / size));
     }
 
     private static double stiffness(Solution solution, SkinSections sections) {

@@ -14,6 +14,7 @@ public final class Progress implements AutoCloseable {
     private final Terminal terminal;
     private final long start = System.nanoTime();
     private final Thread clock;
+    private final Thread farewell = new Thread(this::stopped, "tubwright-farewell");
     private String stage = "";
     private int turn;
     private boolean closed;
@@ -24,6 +25,7 @@ public final class Progress implements AutoCloseable {
         clock = Thread.ofPlatform().daemon().name("tubwright-progress").unstarted(this::tick);
         if (terminal.live()) {
             clock.start();
+            Runtime.getRuntime().addShutdownHook(farewell);
         }
     }
 
@@ -51,6 +53,22 @@ public final class Progress implements AutoCloseable {
         }
         closed = true;
         clock.interrupt();
+        if (terminal.live()) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(farewell);
+            } catch (IllegalStateException e) {
+                // The process is already ending, and the farewell finds the line closed.
+            }
+        }
+    }
+
+    /** Runs when the process is told to stop in the middle. */
+    private synchronized void stopped() {
+        if (!closed) {
+            closed = true;
+            terminal.err().print(WIPE);
+            terminal.say("tubwright: stopped; nothing was written.");
+        }
     }
 
     private void tick() {

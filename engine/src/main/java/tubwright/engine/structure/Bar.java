@@ -2,10 +2,36 @@
 package tubwright.engine.structure;
 
 /**
- * One beam element of a stiffener, its stiffness carried to the two mesh nodes it rides on.
+ * A beam between two nodes of the structure.
  *
  * @param owner part index
  * @param nodes two node indices
- * @param matrix 12 × 12, row-major
+ * @param beam carried by rigid arms from the nodes
  */
-record Bar(int owner, int[] nodes, double[] matrix) implements Member {}
+record Bar(int owner, int[] nodes, Beam beam) implements Member {
+    private static final int LENGTH = Beam.FREEDOMS * Beam.FREEDOMS;
+
+    @Override
+    public double[] matrix() {
+        double[] k = new double[LENGTH];
+        beam.stiffness(k);
+        return k;
+    }
+
+    @Override
+    public double[] mass() {
+        double[] m = new double[LENGTH];
+        beam.mass(m);
+        return m;
+    }
+
+    @Override
+    public double[] geometricStiffness(double[] u) {
+        double[] ends = new double[Beam.FREEDOMS];
+        System.arraycopy(u, 6 * nodes[0], ends, 0, 6);
+        System.arraycopy(u, 6 * nodes[1], ends, 6, 6);
+        double[] g = new double[LENGTH];
+        beam.geometricStiffness(ends, g);
+        return g;
+    }
+}

@@ -13,10 +13,10 @@ public final class Beam {
     /** Freedoms of the element. */
     public static final int FREEDOMS = 12;
 
-    private static final double[] GAUSS = {
+    static final double[] GAUSS = {
         0.069431844202973712, 0.330009478207571868, 0.669990521792428132, 0.930568155797026287
     };
-    private static final double[] GAUSS_WEIGHT = {
+    static final double[] GAUSS_WEIGHT = {
         0.173927422568726929, 0.326072577431273071, 0.326072577431273071, 0.173927422568726929
     };
 
@@ -155,6 +155,16 @@ public final class Beam {
         }
     }
 
+    /**
+     * Writes the 12×12 geometric stiffness for the end forces of a state of displacement; see
+     * {@link BeamGeometricStiffness}.
+     *
+     * @param displacements 12 nodal values, global
+     */
+    public void geometricStiffness(double[] displacements, double[] out) {
+        congruence(BeamGeometricStiffness.local(this, section, endForces(displacements)), out);
+    }
+
     private void addBending(double[] m, double[] w, double f, double inertia, int[] at, double sign) {
         for (int i = 0; i < 4; i++) {
             for (int j = 0; j < 4; j++) {
@@ -165,7 +175,7 @@ public final class Beam {
     }
 
     /** Exact static shapes: deflection (0..3) and section rotation (4..7) for end deflections and rotations. */
-    private void bendingShapes(double s, double phi, double[] w) {
+    void bendingShapes(double s, double phi, double[] w) {
         double d = 1 / (1 + phi);
         double q = s * s;
         double c = q * s;
@@ -179,7 +189,7 @@ public final class Beam {
         w[7] = d * (3 * q - 2 * s + phi * s);
     }
 
-    private double shearRatio(double inertia, double shearArea) {
+    double shearRatio(double inertia, double shearArea) {
         return 12 * section.youngsModulus() * inertia / (section.shearModulus() * shearArea * length * length);
     }
 

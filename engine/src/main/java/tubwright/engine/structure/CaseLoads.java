@@ -9,8 +9,13 @@ final class CaseLoads {
 
     /** One flag per unknown: held by the case's supports. */
     static boolean[] fixed(Structure structure, Case wanted) {
+        return fixed(structure, wanted.hold());
+    }
+
+    /** One flag per unknown: held by the supports. */
+    static boolean[] fixed(Structure structure, List<Case.Support> hold) {
         boolean[] fixed = new boolean[structure.unknowns()];
-        for (Case.Support support : wanted.hold()) {
+        for (Case.Support support : hold) {
             int node = structure.hardpointNode(support.hardpoint());
             for (int d = 0; d < 6; d++) {
                 fixed[6 * node + d] |= support.directions()[d];

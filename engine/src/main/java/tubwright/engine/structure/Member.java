@@ -12,6 +12,16 @@ sealed interface Member permits ElasticTie, Bar {
     /** Dense stiffness, row-major (6m)². */
     double[] matrix();
 
+    /** Dense consistent mass, row-major (6m)²; empty for what is counted as lumped mass or has none. */
+    default double[] mass() {
+        return new double[0];
+    }
+
+    /** Dense geometric stiffness under displacements u (6 per node), row-major (6m)²; empty for what has none. */
+    default double[] geometricStiffness(double[] u) {
+        return new double[0];
+    }
+
     /** Strain energy in J under displacements u (6 per node). */
     default double energy(double[] u) {
         int n = 6 * nodes().length;

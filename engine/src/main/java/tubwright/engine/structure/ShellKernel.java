@@ -16,6 +16,7 @@ public final class ShellKernel {
     private final double[] reference = new double[3];
     private final double[] matrix = new double[24 * 24];
     private final double[] displacements = new double[24];
+    private final double[] resultants = new double[3 * ShellWorkspace.MAX_POINTS];
     private final double[] strains = new double[ShellWorkspace.STRAINS];
 
     public ShellKernel(Structure structure) {
@@ -27,6 +28,42 @@ public final class ShellKernel {
     void stiffness(int e, double[] target, int offset) {
         strainPoints(e);
         ShellIntegral.integrate(structure.laminate(mesh.elementRegions()[e]), workspace, matrix);
+        int n = workspace.freedoms();
+        System.arraycopy(matrix, 0, target, offset, n * n);
+    }
+
+    /** Writes the consistent mass of element {@code e}, n × n, at {@code offset} of the target. */
+    void mass(int e, double[] target, int offset) {
+        gather(e);
+        int region = mesh.elementRegions()[e];
+        double areal = structure.arealMass(region);
+        double first = areal * structure.massOffset(region);
+        double second = structure.secondMassMoment(region);
+        int n = 6 * mesh.cornerCount(e);
+        if (mesh.isTriangle(e)) {
+            ShellTriangle.mass(corners, directors, areal, first, second, matrix);
+        } else {
+            ShellQuad.mass(corners, directors, areal, first, second, matrix);
+        }
+        System.arraycopy(matrix, 0, target, offset, n * n);
+    }
+
+    /** Writes the geometric stiffness of element {@code e} under displacements u, n × n, at {@code offset}. */
+    void geometricStiffness(int e, double[] u, double[] target, int offset) {
+        strainPoints(e);
+        displacements(e, u);
+        double[] c = structure.laminate(mesh.elementRegions()[e]);
+        for (int p = 0; p < workspace.points(); p++) {
+            workspace.strainAt(p, displacements, strains);
+            for (int i = 0; i < 3; i++) {
+                double resultant = 0;
+                for (int j = 0; j < 8; j++) {
+                    resultant += c[8 * i + j] * strains[j];
+                }
+                resultants[3 * p + i] = resultant;
+            }
+        }
+        ShellGeometricStiffness.integrate(resultants, workspace, matrix);
         int n = workspace.freedoms();
         System.arraycopy(matrix, 0, target, offset, n * n);
     }

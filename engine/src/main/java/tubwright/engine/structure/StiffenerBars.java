@@ -50,9 +50,7 @@ final class StiffenerBars {
                     middle[d] = 0.5 * (nodes[d] + arms[d] + nodes[3 + d] + arms[3 + d]);
                 }
                 Beam beam = new Beam(nodes, arms, Vectors.plus(first, 1, second), section);
-                double[] stiffness = new double[Beam.FREEDOMS * Beam.FREEDOMS];
-                beam.stiffness(stiffness);
-                members.add(new Bar(owner, new int[] {a, b}, stiffness));
+                members.add(new Bar(owner, new int[] {a, b}, beam));
                 masses.add(new LumpedMass(owner, pieces[a], massPerLength * beam.length(), middle));
             }
         }

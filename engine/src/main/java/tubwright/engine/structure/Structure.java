@@ -3,10 +3,7 @@ package tubwright.engine.structure;
 
 import java.util.List;
 import tubwright.engine.mesh.Mesh;
-import tubwright.numerics.Assembler;
-import tubwright.numerics.NodeGraph;
 import tubwright.numerics.SymmetricMatrix;
-import tubwright.numerics.SymmetricPattern;
 
 /**
  * The finite-element model: shells, and members (ties, bars) between their nodes. Six unknowns a node: ux, uy, uz (m),
@@ -31,9 +28,10 @@ public final class Structure {
      *
      * @param areal kg/m² per region
      * @param offset of its centre along the normal from the reference surface, m per region
+     * @param second moment of the mass about the reference surface, kg per region
      * @param lumped joints, stiffeners, inserts
      */
-    record Masses(double[] areal, double[] offset, List<LumpedMass> lumped) {
+    record Masses(double[] areal, double[] offset, double[] second, List<LumpedMass> lumped) {
         Masses {
             lumped = List.copyOf(lumped);
         }
@@ -161,6 +159,11 @@ public final class Structure {
         return masses.offset[region];
     }
 
+    /** Second moment of a region's mass per area about the reference surface, ∫ρz² dz, kg. */
+    public double secondMassMoment(int region) {
+        return masses.second[region];
+    }
+
     /** Mass of joints, stiffeners and inserts. */
     public List<LumpedMass> lumpedMasses() {
         return masses.lumped;
@@ -176,7 +179,7 @@ public final class Structure {
     }
 
     /** Nodes of everything that adds stiffness: shells first, then members. */
-    private int[][] connectivity() {
+    int[][] connectivity() {
         int elements = mesh.elementCount();
         int[][] all = new int[elements + members.size()][];
         for (int e = 0; e < elements; e++) {
@@ -195,25 +198,7 @@ public final class Structure {
 
     /** The stiffness matrix, nothing fixed. */
     public SymmetricMatrix assemble() {
-        int[][] connectivity = connectivity();
-        int[] start = new int[connectivity.length + 1];
-        for (int e = 0; e < connectivity.length; e++) {
-            start[e + 1] = start[e] + connectivity[e].length;
-        }
-        int[] nodes = new int[start[connectivity.length]];
-        for (int e = 0; e < connectivity.length; e++) {
-            System.arraycopy(connectivity[e], 0, nodes, start[e], connectivity[e].length);
-        }
-        SymmetricPattern pattern = NodeGraph.of(nodeCount(), start, nodes).pattern(6);
-        ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(this));
-        return new Assembler(pattern, start, nodes).assemble((e, target, offset) -> {
-            if (e < mesh.elementCount()) {
-                kernels.get().stiffness(e, target, offset);
-            } else {
-                double[] k = members.get(e - mesh.elementCount()).matrix();
-                System.arraycopy(k, 0, target, offset, k.length);
-            }
-        });
+        return new Assembly(this).stiffness();
     }
 
     double[] laminate(int region) {

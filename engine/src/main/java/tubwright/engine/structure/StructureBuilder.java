@@ -31,6 +31,7 @@ final class StructureBuilder {
         double[][] laminates = new double[regions][];
         double[] arealMass = new double[regions];
         double[] massOffset = new double[regions];
+        double[] secondMoment = new double[regions];
         int[] partOfRegion = new int[regions];
         for (int r = 0; r < regions; r++) {
             Region region = mesh.regions().get(r);
@@ -38,6 +39,7 @@ final class StructureBuilder {
             laminates[r] = stiffness.matrix();
             arealMass[r] = stiffness.arealMass();
             massOffset[r] = stiffness.firstMassMoment() / stiffness.arealMass();
+            secondMoment[r] = stiffness.secondMassMoment();
             Part.Kind kind = region.surface() == Region.Surface.WALL ? Part.Kind.WALL : Part.Kind.ZONE;
             partOfRegion[r] = part(kind, region.zone());
         }
@@ -51,7 +53,7 @@ final class StructureBuilder {
                 partOfRegion,
                 tub.hardpoints(),
                 members,
-                new Structure.Masses(arealMass, massOffset, masses),
+                new Structure.Masses(arealMass, massOffset, secondMoment, masses),
                 runs);
     }
 

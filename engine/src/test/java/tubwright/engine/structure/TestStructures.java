@@ -77,7 +77,9 @@ final class TestStructures {
         Arrays.fill(laminates, sheet());
         double[] areal = new double[regions];
         Arrays.fill(areal, 2700 * THICKNESS);
-        Structure.Masses masses = new Structure.Masses(areal, new double[regions], List.of());
+        double[] second = new double[regions];
+        Arrays.fill(second, 2700 * Math.pow(THICKNESS, 3) / 12);
+        Structure.Masses masses = new Structure.Masses(areal, new double[regions], second, List.of());
         return new Structure(mesh, laminates, parts, new int[regions], hardpoints, members, masses, runs);
     }
 

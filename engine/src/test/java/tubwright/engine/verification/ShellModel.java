@@ -22,8 +22,8 @@ class ShellModel {
     double[] laminate;
     double[] nominal;
     double[] displacement;
-    private final Map<Integer, Double> held = new HashMap<>();
-    private final Map<Integer, Double> loads = new HashMap<>();
+    final Map<Integer, Double> held = new HashMap<>();
+    final Map<Integer, Double> loads = new HashMap<>();
     private final ShellWorkspace workspace = new ShellWorkspace();
 
     ShellModel(double[] laminate) {

@@ -159,6 +159,8 @@ class BeamModesTest {
         for (int k = 0; k < m.nodes.size(); k++) {
             m.hold(k, 2, 3, 4);
         }
+        // The closed form knows no stretch of arms: left free, the hub lowers two of the last seven by 0.6 %.
+        m.hold(hub, 0, 1);
         double[] w = m.frequencies(16);
         double unit = Math.sqrt(E * i / (RHO * area)) / (2 * Math.PI * 25);
         double[] roots = {Math.PI, 3.926602312, 2 * Math.PI, 7.068582746};
@@ -166,10 +168,9 @@ class BeamModesTest {
         for (int k = 0; k < 4; k++) {
             assertEquals(published[k], roots[k] * roots[k] * unit, 0.005 * published[k]);
         }
-        System.out.println(java.util.Arrays.stream(w).map(v->v/2/Math.PI).boxed().toList());
         for (int k = 0; k < 16; k++) {
             double root = roots[k == 0 ? 0 : k < 8 ? 1 : k == 8 ? 2 : 3];
-            assertEquals(1, w[k] / (2 * Math.PI) / (root * root * unit), 0.005, "mode " + k);
+            assertEquals(1, w[k] / (2 * Math.PI) / (root * root * unit), 0.002, "mode " + k);
         }
     }
 

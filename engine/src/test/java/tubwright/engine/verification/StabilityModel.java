@@ -30,6 +30,9 @@ class StabilityModel extends ShellModel {
 
     private record PlacedBeam(int[] nodes, Beam beam) {}
 
+    private record Ground(int node, double[] direction, double[] other) {}
+
+    private final List<Ground> grounds = new ArrayList<>();
     private final List<PlacedBeam> beams = new ArrayList<>();
     private final Map<Integer, Double> pointMasses = new HashMap<>();
     private EigenPairs latest;
@@ -47,6 +50,11 @@ class StabilityModel extends ShellModel {
 
     void pointMass(int node, double kilograms) {
         pointMasses.merge(node, kilograms, Double::sum);
+    }
+
+    /** Grounds a node by stiff springs: no movement along the direction, turning only about it; other: square to it and to x. */
+    void ground(int node, double[] direction, double[] other) {
+        grounds.add(new Ground(node, direction, other));
     }
 
     private SymmetricPattern pattern() {
@@ -84,7 +92,26 @@ class StabilityModel extends ShellModel {
             b.beam.stiffness(kb);
             scatter(k, b.nodes, kb);
         }
+        for (Ground ground : grounds) {
+            addGround(k, ground);
+        }
         return ConstrainedSystem.constrainInPlace(k, fixed()).matrix();
+    }
+
+    /** Springs ten thousand times as stiff as the laminate: translation along one direction, turning about two others. */
+    private void addGround(SymmetricMatrix k, Ground ground) {
+        double stiff = 1e4 * laminate[0];
+        double[][] turned = {{1, 0, 0}, ground.other};
+        for (int i = 0; i < 3; i++) {
+            for (int j = i; j < 3; j++) {
+                int row = 6 * ground.node + i;
+                int column = 6 * ground.node + j;
+                k.add(row, column, stiff * ground.direction[i] * ground.direction[j]);
+                for (double[] axis : turned) {
+                    k.add(row + 3, column + 3, stiff * axis[i] * axis[j]);
+                }
+            }
+        }
     }
 
     private SymmetricMatrix massMatrix(SymmetricPattern pattern) {

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.verification;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static tubwright.engine.verification.ObstacleCourse.near;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Buckling of isotropic, orthotropic and sandwich plates against closed forms (sources at each check). */
+class PlateBucklingTest {
+    private static final double NU = 0.3;
+
+    /** Edges x = 0, x = a, y = 0, y = b: S held, C built in, F free; in-plane motion is held. */
+    private static StabilityModel plate(
+            ObstacleCourse.Kind kind, double[] laminate, double a, double b, int nx, int ny, String edges) {
+        StabilityModel m = Plates.flat(kind, laminate, a, b, nx, ny);
+        for (int i = 0; i < m.nodes.size(); i++) {
+            m.hold(i, 0, 1, 5);
+            double[] x = m.nodes.get(i);
+            boolean[] on = {near(x[0], 0), near(x[0], a), near(x[1], 0), near(x[1], b)};
+            for (int side = 0; side < 4; side++) {
+                if (on[side] && edges.charAt(side) == 'C') {
+                    m.hold(i, 2, 3, 4);
+                } else if (on[side] && edges.charAt(side) == 'S') {
+                    m.hold(i, 2, side < 2 ? 3 : 4);
+                }
+            }
+        }
+        return m;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"QUADS", "TRIANGLES"})
+    void aSquarePlateBucklesWithTheOrderOfItsElement(ObstacleCourse.Kind kind) {
+        // a/h = 100; first-order theory gives N b²/E h³ = 3.6132 (computed here by the series).
+        double[] c = Laminates.isotropic(1, NU, 0.01);
+        double exact = new Navier(c, 1, 1, false).buckling(0);
+        assertEquals(3.6132, exact / 1e-6, 1e-4);
+        double[] n = new double[3];
+        for (int k = 0; k < 3; k++) {
+            n[k] = plate(kind, c, 1, 1, 6 << k, 6 << k, "SSSS").uniformBuckling(1, -1, 0, 0)[0];
+        }
+        assertEquals(1, n[2] / exact, kind == ObstacleCourse.Kind.QUADS ? 7e-3 : 1.2e-2);
+        Plates.Limit limit = Plates.Limit.of(n[0], n[1], n[2]);
+        assertEquals(2, limit.order(), kind == ObstacleCourse.Kind.QUADS ? 0.1 : 0.2);
+        assertEquals(1, limit.value() / exact, 2e-3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "CCCC, 1, 1, 0, 0, 10.07",
+        "CCCC, 1, 1, 1, 0, 5.30",
+        "SSSS, 1, 0, 0, 1, 9.34",
+        "CCCC, 1, 0, 0, 1, 14.71",
+        "SSSS, 3, 1, 0, 0, 4.00"
+    })
+    void isotropicPlatesBuckleAtTheirTabledFactors(
+            String edges, double aspect, double nx, double ny, double nxy, double k) {
+        // N = k π² D/b² (Timoshenko and Gere 1961, Bulson 1970; from memory, to their digits); thin.
+        double t = 1e-3;
+        double[] c = Laminates.isotropic(1, NU, t);
+        double unit = Math.PI * Math.PI * t * t * t / (12 * (1 - NU * NU));
+        int rows = aspect > 1 ? 12 : 24;
+        double coarse = plate(ObstacleCourse.Kind.QUADS, c, aspect, 1, (int) (rows * aspect) / 2, rows / 2, edges)
+                .uniformBuckling(1, -nx, -ny, -nxy)[0];
+        double fine = plate(ObstacleCourse.Kind.QUADS, c, aspect, 1, (int) (rows * aspect), rows, edges)
+                .uniformBuckling(1, -nx, -ny, -nxy)[0];
+        assertEquals(k, (fine + (fine - coarse) / 3) / unit, 0.015 * k);
+    }
+
+    @Test
+    void aPlateWithOneFreeEdgeBucklesAsAFlange() {
+        // N = 12 D66/b² + π² D11/a² (from memory; the isotropic long plate gives k = .4256), ν = .3 corrects it by 1 %.
+        double t = 1e-3;
+        double[] c = Laminates.isotropic(1, NU, t);
+        double d = c[27];
+        double exact = 12 * c[45] + Math.PI * Math.PI * d / 16;
+        double n = plate(ObstacleCourse.Kind.QUADS, c, 4, 1, 32, 8, "SSSF").uniformBuckling(1, -1, 0, 0)[0];
+        assertEquals(1, n / exact, 0.02);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 0", "2.5, 0", "1, 1"})
+    void speciallyOrthotropicPlatesBuckleAsTheirClosedFormSays(double aspect, double ratio) {
+        // N = π²[D11 (m/a)⁴ + 2(D12 + 2 D66)(mn/ab)² + D22 (n/b)⁴]/[(m/a)² + r (n/b)²], least over m and n.
+        double[] c = Laminates.stack(140e3, 9e3, 0.3, 5e3, 3e3, 0.25e-3, 0, 0, 90, 0, 0, 90, 0);
+        double least = Double.POSITIVE_INFINITY;
+        for (int m = 1; m < 6; m++) {
+            for (int n = 1; n < 4; n++) {
+                double p = m / aspect * m / aspect;
+                double q = (double) n * n;
+                double up = c[27] * p * p + 2 * (c[28] + 2 * c[45]) * p * q + c[36] * q * q;
+                least = Math.min(least, Math.PI * Math.PI * up / (p + ratio * q));
+            }
+        }
+        double coarse = plate(ObstacleCourse.Kind.QUADS, c, aspect, 1, (int) (8 * aspect), 8, "SSSS")
+                .uniformBuckling(1, -1, -ratio, 0)[0];
+        double fine = plate(ObstacleCourse.Kind.QUADS, c, aspect, 1, (int) (16 * aspect), 16, "SSSS")
+                .uniformBuckling(1, -1, -ratio, 0)[0];
+        assertEquals(1, (fine + (fine - coarse) / 3) / least, 3e-3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"50, 50, 275.8248315", "50, 30, 257.1845"})
+    void sandwichPanelsBuckleWithTheShearOfTheirCores(double gxz, double gyz, double expected) {
+        // 600 × 400 mm, faces 0.5 mm of 50 GPa, core 10 mm; S = G d²/c; N/mm (computed for the reference sheet).
+        double t = 0.5;
+        double core = 10;
+        double d = core + t;
+        double[] c = Laminates.isotropic(50e3, NU, 2 * t);
+        double face = 50e3 * t / (1 - NU * NU);
+        double bend = face * (d * d / 2 + t * t / 6);
+        c[27] = bend;
+        c[36] = bend;
+        c[28] = NU * bend;
+        c[35] = NU * bend;
+        c[45] = (1 - NU) / 2 * bend;
+        c[54] = gxz * d * d / core;
+        c[63] = gyz * d * d / core;
+        double exact = new Navier(c, 600, 400, false).buckling(0);
+        assertEquals(expected, exact, 1e-3);
+        if (gxz == gyz) {
+            // N = D(α² + β²)²/(1 + D(α² + β²)/S)/α², two half waves along.
+            double sum = Math.PI * Math.PI * (4 / 36e4 + 1 / 16e4);
+            double closed = bend * sum * sum / (1 + bend * sum / c[54]) / (Math.PI * Math.PI * 4 / 36e4);
+            assertEquals(1, closed / exact, 1e-9);
+        }
+        double coarse = plate(ObstacleCourse.Kind.QUADS, c, 600, 400, 12, 8, "SSSS").uniformBuckling(1, -1, 0, 0)[0];
+        double fine = plate(ObstacleCourse.Kind.QUADS, c, 600, 400, 24, 16, "SSSS").uniformBuckling(1, -1, 0, 0)[0];
+        assertEquals(1, (fine + (fine - coarse) / 3) / exact, 2e-3);
+    }
+
+    @Test
+    void aShortSandwichStripCrimpsAtTheShearStiffnessOfItsCore() {
+        // N towards S as the length goes to zero: N = P_E/(1 + P_E/S).
+        double[] c = Laminates.isotropic(50e3, 0, 1);
+        double bend = 50e3 * 0.5 * 10.5 * 10.5 / 2;
+        c[27] = bend;
+        c[54] = 550;
+        double length = 20;
+        StabilityModel m = plate(ObstacleCourse.Kind.QUADS, c, length, 5, 24, 1, "SSFF");
+        for (int i = 0; i < m.nodes.size(); i++) {
+            m.hold(i, 3);
+        }
+        double euler = Math.PI * Math.PI * bend / (length * length);
+        assertEquals(1, m.uniformBuckling(1, -1, 0, 0)[0] / (euler / (1 + euler / 550)), 5e-3);
+    }
+}

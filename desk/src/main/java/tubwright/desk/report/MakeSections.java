@@ -250,7 +250,7 @@ final class MakeSections {
             return "";
         }
         StringBuilder table = new StringBuilder(
-                "<table class=\"tight\"><thead><tr><th>Variant</th><th>Joint</th>"
+                "<table class=\"tight\"><thead><tr><th>Variant</th><th>Line</th>"
                         + "<th>How</th><th class=\"n\">length <span>m</span></th><th class=\"n\">fasteners</th></tr></thead><tbody>");
         for (RunAnswer.JointCard joint : answer.joints()) {
             table.append("<tr><td>")

@@ -7,7 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.verification.ObstacleCourse.Kind;
 
-/** Pinched cylinder with end diaphragms, 1.82488e-5 under the load (Belytschko et al. 1985, CMAME 51:221). */
+/** Pinched cylinder with end diaphragms, 1.82488e-5 under the load in common use (citation from memory: Belytschko
+ * et al. 1985, CMAME 51:221). */
 class PinchedCylinderTest {
     private static final double PUBLISHED = 1.82488e-5;
 

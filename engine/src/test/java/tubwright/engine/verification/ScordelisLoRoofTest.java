@@ -6,7 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.verification.ObstacleCourse.Kind;
 
-/** Scordelis–Lo roof (Scordelis and Lo 1964, J. Am. Concr. Inst. 61): 0.3024 is the value in use since. */
+/** Scordelis–Lo roof (Scordelis and Lo 1964, J. Am. Concr. Inst. 61): 0.3024 is the value in use since (citation from
+ * memory). */
 class ScordelisLoRoofTest {
     private static final double PUBLISHED = .3024;
 

@@ -33,7 +33,8 @@ class StraightCantileverTest {
 
     @Test
     void bendsInItsPlaneOnDistortedQuads() {
-        // Elements without rotations about the normal give .05 (trapezoids) and .6 to .8 (parallelograms) at best.
+        // Elements without rotations about the normal give .05 (trapezoids) and .6 to .8 (parallelograms) at best (from
+        // memory).
         assertEquals(1, inPlane(Kind.QUADS, TRAPEZOIDS), .05);
         assertEquals(1, inPlane(Kind.QUADS, PARALLELOGRAMS), .05);
     }

@@ -75,7 +75,9 @@ final class OpeningChecks {
         if (range[1] - range[0] < 1e-6) {
             throw edgeOn(opening);
         }
-        boolean ok = target > range[0] && target < range[1] || centre && target == 0 && range[0] == 0;
+        // On the centreline both numbers are zero but for rounding.
+        boolean fromCentre = centre && target < 1e-9 && range[0] < 1e-9;
+        boolean ok = target < range[1] && (target > range[0] || fromCentre);
         if (!ok) {
             throw fail(
                     opening,

@@ -77,7 +77,7 @@ final class SolverRun {
     }
 
     /** The most memory the process ever held, from the kernel where it tells; 0 elsewhere. */
-    private static double peakGigabytes() throws IOException {
+    static double peakGigabytes() throws IOException {
         Path status = Path.of("/proc/self/status");
         if (!Files.isReadable(status)) {
             return 0;

@@ -29,12 +29,13 @@ import tubwright.engine.structure.Joint;
 import tubwright.engine.structure.Tub;
 
 /** Gathers answers and what the design says about them. */
-final class Gathering {
+public final class Gathering {
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9][0-9 .,_]*(?:[eE][-+]?[0-9]+)?\\s*(.*)");
 
     private Gathering() {}
 
-    static RunAnswer of(
+    /** The answers of the chosen variants with layups, joints, targets and warnings of the design. */
+    public static RunAnswer of(
             Design design, List<Design.Variant> chosen, List<VariantAnswer> answers, Workbench.Request request) {
         List<RunAnswer.Layup> layups = new ArrayList<>();
         List<RunAnswer.JointCard> joints = new ArrayList<>();

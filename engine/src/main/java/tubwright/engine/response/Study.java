@@ -12,6 +12,7 @@ import tubwright.engine.mesh.Mesher;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.StepTimes;
 import tubwright.engine.structure.StrainEnergy;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.Tub;
@@ -25,7 +26,7 @@ public final class Study {
     private final DirectSolver solver;
     private final List<Double> sizes;
     private final Progress progress;
-    private final StaticSolver.Times times = new StaticSolver.Times();
+    private final StepTimes times = new StepTimes();
 
     /**
      * @param solver backend
@@ -39,7 +40,7 @@ public final class Study {
     }
 
     /** Seconds spent so far, by kind of work. */
-    public StaticSolver.Times times() {
+    public StepTimes times() {
         return times;
     }
 
@@ -69,7 +70,12 @@ public final class Study {
                 throw new CancellationException("stopped");
             }
             progress.step(tub.variant(), "mesh and solution", size, index * sizes.size() + s, steps);
-            structure = Structure.of(tub, mesh(tub, size));
+            long start = System.nanoTime();
+            Mesh mesh = mesh(tub, size);
+            times.mesh += since(start);
+            start = System.nanoTime();
+            structure = Structure.of(tub, mesh);
+            times.build += since(start);
             solutions = StaticSolver.solve(structure, tub.cases(), solver, times);
             SkinSections sections = new SkinSections(structure.mesh());
             for (int c = 0; c < solutions.size(); c++) {
@@ -78,21 +84,28 @@ public final class Study {
             }
         }
         progress.step(tub.variant(), "answers", tub.meshSize(), (index + 1) * sizes.size(), steps);
+        long start = System.nanoTime();
         SkinSections sections = new SkinSections(structure.mesh());
         List<CaseAnswer> cases = new ArrayList<>();
         for (int c = 0; c < solutions.size(); c++) {
             cases.add(caseAnswer(tub, structure, sections, solutions.get(c), samples.get(c)));
         }
         Mesh mesh = structure.mesh();
+        MassAnswer mass = MassRollUp.of(structure);
+        times.answers += since(start);
         return new VariantAnswer(
                 tub.variant(),
                 tub.construction(),
-                MassRollUp.of(structure),
+                mass,
                 cases,
                 (int) mesh.regions().stream().map(r -> r.piece()).distinct().count(),
                 structure.jointRuns().stream().mapToInt(r -> r.fasteners()).sum(),
                 structure.jointRuns().stream().mapToDouble(r -> r.length()).sum(),
                 mesh);
+    }
+
+    private static double since(long start) {
+        return (System.nanoTime() - start) * 1e-9;
     }
 
     /** The tub's mesh of one size, finer at its hardpoints. */

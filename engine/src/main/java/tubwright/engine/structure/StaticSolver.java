@@ -25,16 +25,6 @@ import tubwright.numerics.SymmetricMatrix;
 public final class StaticSolver {
     private StaticSolver() {}
 
-    /** Seconds spent, for the benchmark and the progress line. */
-    public static final class Times {
-        public double assembly;
-        public double ordering;
-        public double factorisation;
-        public double solve;
-        public long factorEntries;
-        public int factorisations;
-    }
-
     /**
      * Solves.
      *
@@ -45,7 +35,7 @@ public final class StaticSolver {
      * @return one solution per case, in their order
      * @throws StructureException where supports leave a motion free or a part is not connected
      */
-    public static List<Solution> solve(Structure structure, List<Case> cases, DirectSolver solver, Times times) {
+    public static List<Solution> solve(Structure structure, List<Case> cases, DirectSolver solver, StepTimes times) {
         Map<Case, boolean[]> held = new LinkedHashMap<>();
         cases.forEach(c -> held.put(c, CaseLoads.fixed(structure, c)));
         FreeMotion motion = new FreeMotion(structure.positions(), structure.groups());
@@ -87,6 +77,25 @@ public final class StaticSolver {
         }
         return cases.stream().map(solutions::get).toList();
     }
+
+    /**
+     * The linear system of one case as it is handed to the solver, for those who want to solve it by other means.
+     *
+     * @return stiffness with the case's supports fixed, and its loads
+     */
+    public static LinearSystem system(Structure structure, Case c) {
+        boolean[] fixed = CaseLoads.fixed(structure, c);
+        return new LinearSystem(
+                ConstrainedSystem.constrainInPlace(structure.assemble(), fixed), CaseLoads.loads(structure, c));
+    }
+
+    /**
+     * K u = f of one case.
+     *
+     * @param stiffness K, supports fixed
+     * @param loads f, N and N·m
+     */
+    public record LinearSystem(ConstrainedSystem stiffness, double[] loads) {}
 
     private static Solution solve(
             Structure structure, Case c, boolean[] held, ConstrainedSystem system, Factorisation factor) {

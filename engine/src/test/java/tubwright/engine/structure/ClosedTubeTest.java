@@ -14,7 +14,7 @@ class ClosedTubeTest {
         Structure structure =
                 TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, round), List.of());
         Solution solution = StaticSolver.solve(
-                        structure, List.of(TestStructures.torsion()), solver, new StaticSolver.Times())
+                        structure, List.of(TestStructures.torsion()), solver, new StepTimes())
                 .getFirst();
         assertTrue(solution.residual() < 1e-12);
         double[] u = solution.displacements();

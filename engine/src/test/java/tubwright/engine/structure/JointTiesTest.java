@@ -22,7 +22,7 @@ class JointTiesTest {
 
     private static Solution solve(Structure structure) {
         return StaticSolver.solve(
-                        structure, List.of(TestStructures.torsion()), Solvers.pureJava(), new StaticSolver.Times())
+                        structure, List.of(TestStructures.torsion()), Solvers.pureJava(), new StepTimes())
                 .getFirst();
     }
 

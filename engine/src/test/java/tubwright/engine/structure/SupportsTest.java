@@ -23,11 +23,11 @@ class SupportsTest {
     /** Supports beyond the common ones are held by forces: the answer must be that of a factorisation of its own. */
     @Test
     void casesThatShareAFactorisationAnswerAsIfEachHadItsOwn() {
-        StaticSolver.Times times = new StaticSolver.Times();
+        StepTimes times = new StepTimes();
         List<Solution> together =
                 StaticSolver.solve(TUBE, List.of(TestStructures.torsion(), bending()), Solvers.pureJava(), times);
         assertEquals(1, times.factorisations);
-        Solution alone = StaticSolver.solve(TUBE, List.of(bending()), Solvers.pureJava(), new StaticSolver.Times())
+        Solution alone = StaticSolver.solve(TUBE, List.of(bending()), Solvers.pureJava(), new StepTimes())
                 .getFirst();
         double largest = 0;
         for (double u : alone.displacements()) {
@@ -45,7 +45,7 @@ class SupportsTest {
         Case.Bending push =
                 new Case.Bending("push", torsion.hold(), List.of("front 1"), new double[] {200, 300, -1000}, 0.4);
         List<Solution> solutions =
-                StaticSolver.solve(TUBE, List.of(torsion, push), Solvers.pureJava(), new StaticSolver.Times());
+                StaticSolver.solve(TUBE, List.of(torsion, push), Solvers.pureJava(), new StepTimes());
         double first = dot(CaseLoads.loads(TUBE, torsion), solutions.get(1).displacements());
         double second = dot(CaseLoads.loads(TUBE, push), solutions.get(0).displacements());
         assertEquals(first, second, 1e-9 * Math.abs(first));

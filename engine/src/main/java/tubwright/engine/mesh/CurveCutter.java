@@ -14,8 +14,12 @@ final class CurveCutter {
     /** Part of the shortest edge within which a node leaves a held line for the curve. */
     private static final double LEAVE = 0.16;
 
+    /** Part of an edge within which a patch's edge is taken to pass through a node that cannot move. */
+    private static final double PASS = 0.3;
+
     private final PlaneMesh m;
     private final int id;
+    private final CutCurve[] all;
     private final CutCurve curve;
     private final double[] point = new double[3];
     private double[] phi;
@@ -24,15 +28,16 @@ final class CurveCutter {
     private int[] round;
     private final double[] foot = new double[2];
 
-    private CurveCutter(PlaneMesh m, int id, CutCurve curve) {
+    private CurveCutter(PlaneMesh m, int id, CutCurve[] all) {
         this.m = m;
         this.id = id;
-        this.curve = curve;
+        this.all = all;
+        curve = all[id];
     }
 
-    /** Cuts along one curve; {@code id} marks its nodes. */
-    static void cut(PlaneMesh m, int id, CutCurve curve) {
-        new CurveCutter(m, id, curve).run();
+    /** Cuts along curve number {@code id}; those before it have been cut already. */
+    static void cut(PlaneMesh m, int id, CutCurve[] all) {
+        new CurveCutter(m, id, all).run();
     }
 
     private void run() {
@@ -66,8 +71,13 @@ final class CurveCutter {
         zeroes();
         snapCorners();
         snap(true);
-        leaveLines();
+        if (curve.away() != CutCurve.Away.NOTHING) {
+            leaveLines();
+        }
         snap(false);
+        if (curve.away() == CutCurve.Away.NOTHING) {
+            passThrough();
+        }
         split();
         remove();
     }
@@ -426,6 +436,30 @@ final class CurveCutter {
         }
     }
 
+    /**
+     * Where the edge of a patch crosses close by a node that cannot move, it is taken to pass through the node: a patch
+     * need not be exact there, and slivers would be worse.
+     */
+    private void passThrough() {
+        for (int e = 0; e < m.elements; e++) {
+            if (inBand[e] == 0) {
+                continue;
+            }
+            int c = m.cornerCount(e);
+            for (int i = 0; i < c; i++) {
+                int p = m.corners[4 * e + i];
+                int q = m.corners[4 * e + (i + 1) % c];
+                if (phi[p] * phi[q] < 0) {
+                    double s = root(p, q);
+                    int near = s < 0.5 ? p : q;
+                    if (Math.min(s, 1 - s) < PASS) {
+                        onCurve(near);
+                    }
+                }
+            }
+        }
+    }
+
     private boolean nearCurve(int n) {
         boolean any = false;
         for (int k = start[n]; k < start[n + 1]; k++) {
@@ -461,8 +495,10 @@ final class CurveCutter {
                         m.holdB[n] = (byte) Math.min(m.holdB[from], m.holdB[to]);
                     }
                     m.curve[n] = id;
-                    if (m.curve[from] >= 0 && m.curve[from] == m.curve[to]) {
-                        m.otherCurve[n] = m.curve[from];
+                    int along = common(from, to);
+                    if (along >= 0) {
+                        m.otherCurve[n] = along;
+                        meet(n, along);
                     }
                     cuts.put(KeyMap.pair(p, q), n);
                     touched[from] = true;
@@ -520,6 +556,51 @@ final class CurveCutter {
         if (!all) {
             // Node numbers stay: nothing is removed from the node list, every node is still used.
             m.keep(keep);
+        }
+    }
+
+    /** The earlier curve both ends of an edge lie on, -1 where there is none. */
+    private int common(int p, int q) {
+        if (m.curve[p] >= 0 && (m.curve[p] == m.curve[q] || m.curve[p] == m.otherCurve[q])) {
+            return m.curve[p];
+        }
+        return m.otherCurve[p] >= 0 && (m.otherCurve[p] == m.curve[q] || m.otherCurve[p] == m.otherCurve[q])
+                ? m.otherCurve[p]
+                : -1;
+    }
+
+    /** Moves a new node on an edge along an earlier curve to where that curve and this one meet: Newton in two unknowns. */
+    private void meet(int n, int along) {
+        CutCurve.Level other = all[along].level();
+        double a = m.a[n];
+        double b = m.b[n];
+        double h = 1e-6;
+        for (int it = 0; it < 12; it++) {
+            double f = level(a, b);
+            double g = other.at(point[0], point[1], point[2]);
+            if (Math.abs(f) + Math.abs(g) < 1e-12) {
+                break;
+            }
+            double fa = (level(a + h, b) - f) / h;
+            double ga = (other.at(point[0], point[1], point[2]) - g) / h;
+            double fb = (level(a, b + h) - f) / h;
+            double gb = (other.at(point[0], point[1], point[2]) - g) / h;
+            double det = fa * gb - fb * ga;
+            // Curves that meet at a small angle: only the earlier one, down its gradient.
+            boolean steep = Math.abs(det) > 0.2 * Math.sqrt((fa * fa + fb * fb) * (ga * ga + gb * gb));
+            double da = steep ? (fb * g - gb * f) / det : -g * ga / (ga * ga + gb * gb);
+            double db = steep ? (ga * f - fa * g) / det : -g * gb / (ga * ga + gb * gb);
+            a += da;
+            b += db;
+        }
+        if (Math.hypot(a - m.a[n], b - m.b[n]) < 0.2
+                && a >= 0
+                && b >= 0
+                && a <= m.chart.cellsA()
+                && b <= m.chart.cellsB()
+                && m.holdA[n] == 0
+                && m.holdB[n] == 0) {
+            m.move(n, a, b);
         }
     }
 

@@ -35,12 +35,13 @@ final class HalfMesher {
             return coarsening * h;
         });
         for (int i = 0; i < all.length; i++) {
-            CurveCutter.cut(m, i, all[i]);
+            CurveCutter.cut(m, i, all);
         }
         Tidier.splitPoor(m);
         Tidier.collapse(m);
         TriangleMerger.merge(m);
         Smoother.smooth(m, all, 6);
+        Tidier.splitPoor(m);
         return m;
     }
 

@@ -58,7 +58,7 @@ final class JointTies {
                     Interpolation to = Interpolation.of(mesh, spot.get(), p);
                     double[] along = Vectors.unit(edge);
                     double[] normal = normalSquareTo(along, spot.get().element());
-                    ties.add(spring(owner, joint, from, to, along, normal, 0.5 * length));
+                    ties.add(spring(owner, joint, from, to, along, normal, length));
                     tiedLength += 0.5 * length;
                     moment = Vectors.plus(moment, 0.5 * length, p);
                 }
@@ -74,22 +74,30 @@ final class JointTies {
             Interpolation to,
             double[] along,
             double[] normal,
-            double length) {
+            double edge) {
+        double length = 0.5 * edge;
+        // A stretch of line that turns about its middle opens and shuts like a beam on springs: L²/12 of their stiffness.
+        // It holds the rotations about the surfaces' normals together, without which edges would be hinged in their plane.
+        double turn = edge * edge / 12;
         int[] nodes = Arrays.copyOf(from.nodes(), from.nodes().length + to.nodes().length);
         System.arraycopy(to.nodes(), 0, nodes, from.nodes().length, to.nodes().length);
-        double[][] rows = new double[4][6 * nodes.length];
+        double[][] rows = new double[6][6 * nodes.length];
         double[][] directions = {along, Vectors.cross(normal, along), normal};
         for (int r = 0; r < 3; r++) {
             from.addTranslation(rows[r], 0, 1, directions[r]);
             to.addTranslation(rows[r], from.nodes().length, -1, directions[r]);
         }
-        from.addRotation(rows[3], 0, 1, along);
-        to.addRotation(rows[3], from.nodes().length, -1, along);
+        for (int r = 0; r < 3; r++) {
+            from.addRotation(rows[3 + r], 0, 1, directions[r]);
+            to.addRotation(rows[3 + r], from.nodes().length, -1, directions[r]);
+        }
         double[] stiffness = {
             joint.alongStiffness() * length,
             joint.acrossStiffness() * length,
             joint.normalStiffness() * length,
-            joint.rotationStiffness() * length
+            joint.rotationStiffness() * length,
+            joint.normalStiffness() * length * turn,
+            joint.acrossStiffness() * length * turn
         };
         return new ElasticTie(owner, nodes, rows, stiffness);
     }

@@ -20,7 +20,7 @@ class BucklingTest {
         Structure tube = StiffTube.of(radius, length, thickness, 20, 16);
         Case push = new Case.Bending(
                 "push", List.of(new Case.Support("root", ALL)), List.of("tip"), new double[] {-1000, 0, 0}, 0.5);
-        List<Solution> solutions = StaticSolver.solve(tube, List.of(push), Solvers.best(), new StaticSolver.Times());
+        List<Solution> solutions = StaticSolver.solve(tube, List.of(push), Solvers.best(), new StepTimes());
         BucklingAnswer answer =
                 Buckling.solve(tube, solutions, 3, 1, Solvers.best()).getFirst();
         // Sixteen facets: second moment of the polygon of thin walls, ∮ z² t ds.

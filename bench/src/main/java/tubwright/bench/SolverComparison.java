@@ -38,7 +38,7 @@ public final class SolverComparison {
             for (int size : sizes) {
                 for (String name : List.of("java", "native", "bare", "ejml")) {
                     if (!name.equals("ejml") || size <= LARGEST_FOR_REFERENCE) {
-                        out.println(row(run(name, size, size > 500_000 ? 2 : 4)));
+                        out.println(row(run(name, size, size > 500_000 ? 1 : 3)));
                         out.flush();
                     }
                 }
@@ -53,7 +53,8 @@ public final class SolverComparison {
         out.println("Square grids of quads with six unknowns a node, made-up positive definite element matrices, one");
         out.println(
                 "right-hand side. Written by `tubwright.bench.SolverComparison`, each row in a process of its own.");
-        out.println("Seconds, best of the rounds after the first; \"first\" is ordering, factorisation and solution");
+        out.println(
+                "Seconds, best of three rounds (above 500 000 unknowns one round); \"first\" is ordering, factorisation and solution");
         out.println(
                 "in a fresh process. Residual: backward error after Oettli and Prager. Memory: peak of the process.");
         out.println();

@@ -78,6 +78,7 @@ public final class Buckling {
     }
 
     private static List<BucklingMode> modes(Structure structure, EigenPairs pairs) {
+        double[][] energies = StrainEnergy.ofParts(structure, pairs.vectors());
         List<BucklingMode> modes = new ArrayList<>();
         for (int k = 0; k < pairs.size(); k++) {
             double[] shape = pairs.vectors()[k].clone();
@@ -93,11 +94,8 @@ public final class Buckling {
             for (int i = 0; i < shape.length && largest > 0; i++) {
                 shape[i] /= largest;
             }
-            double[] parts = StrainEnergy.ofParts(structure, shape, StrainEnergy.ofElements(structure, shape));
-            int most = 0;
-            for (int p = 0; p < parts.length; p++) {
-                most = parts[p] > parts[most] ? p : most;
-            }
+            double[] parts = energies[k];
+            int most = StrainEnergy.most(parts);
             double[] place = Arrays.copyOfRange(structure.positions(), 3 * at, 3 * at + 3);
             modes.add(new BucklingMode(
                     pairs.values()[k],

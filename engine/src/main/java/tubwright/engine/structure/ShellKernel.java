@@ -95,6 +95,11 @@ public final class ShellKernel {
     /** Strain energy of element {@code e} in J under displacements u. */
     double energy(int e, double[] u) {
         strainPoints(e);
+        return energyAtStrainPoints(e, u);
+    }
+
+    /** As {@link #energy}, for the element whose strain points were computed last. */
+    double energyAtStrainPoints(int e, double[] u) {
         displacements(e, u);
         double[] c = structure.laminate(mesh.elementRegions()[e]);
         double drilling = ShellIntegral.drilling(c);

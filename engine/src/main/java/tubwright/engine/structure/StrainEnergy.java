@@ -15,16 +15,43 @@ public final class StrainEnergy {
      * @param u displacements, 6 per node
      */
     public static double[] ofElements(Structure structure, double[] u) {
+        return ofElements(structure, new double[][] {u})[0];
+    }
+
+    /** As {@link #ofElements(Structure, double[])} for several displacement fields at once; one row each. */
+    static double[][] ofElements(Structure structure, double[][] fields) {
         int elements = structure.mesh().elementCount();
-        double[] energies = new double[elements];
+        double[][] energies = new double[fields.length][elements];
         ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
         IntStream.range(0, (elements + CHUNK - 1) / CHUNK).parallel().forEach(chunk -> {
             ShellKernel kernel = kernels.get();
             for (int e = chunk * CHUNK; e < Math.min(elements, (chunk + 1) * CHUNK); e++) {
-                energies[e] = kernel.energy(e, u);
+                kernel.strainPoints(e);
+                for (int f = 0; f < fields.length; f++) {
+                    energies[f][e] = kernel.energyAtStrainPoints(e, fields[f]);
+                }
             }
         });
         return energies;
+    }
+
+    /** Energy of each part under several displacement fields; one row each. */
+    static double[][] ofParts(Structure structure, double[][] fields) {
+        double[][] elements = ofElements(structure, fields);
+        double[][] parts = new double[fields.length][];
+        for (int f = 0; f < fields.length; f++) {
+            parts[f] = ofParts(structure, fields[f], elements[f]);
+        }
+        return parts;
+    }
+
+    /** Index of the part with the most energy. */
+    static int most(double[] parts) {
+        int most = 0;
+        for (int p = 1; p < parts.length; p++) {
+            most = parts[p] > parts[most] ? p : most;
+        }
+        return most;
     }
 
     /**

@@ -67,21 +67,24 @@ public final class Vibration {
         double shift = loose ? -SHIFT * typicalRatio(stiffness, freeMass) : 0;
         EigenPairs pairs = LowestModes.of(stiffness, freeMass, count, shift, solver);
         SectionMotion sections = new SectionMotion(structure.positions(), lumped);
+        double[][] energies = StrainEnergy.ofParts(structure, pairs.vectors());
         Map<Motion, Integer> seen = new EnumMap<>(Motion.class);
         List<Mode> modes = new ArrayList<>();
         for (int k = 0; k < pairs.size(); k++) {
-            modes.add(mode(structure, pairs, k, loose, rigid, sections, seen));
+            String strained =
+                    structure.parts().get(StrainEnergy.most(energies[k])).name();
+            modes.add(mode(pairs, k, loose, rigid, sections, strained, seen));
         }
         return new Modes(modes, rigid.mass(), pairs.count());
     }
 
     private static Mode mode(
-            Structure structure,
             EigenPairs pairs,
             int k,
             boolean loose,
             RigidMotions rigid,
             SectionMotion sections,
+            String strained,
             Map<Motion, Integer> seen) {
         double[] shape = pairs.vectors()[k];
         double frequency = Math.sqrt(Math.max(0, pairs.values()[k])) / (2 * Math.PI);
@@ -94,22 +97,12 @@ public final class Vibration {
         }
         Map<Motion, Double> shares = sections.shares(shape);
         Motion motion = SectionMotion.leading(shares);
-        String strained = mostStrained(structure, shape);
         int number = seen.merge(motion, 1, Integer::sum);
         String name = motion == Motion.LOCAL
                 ? Motion.LOCAL.words() + ": " + strained
                 : (number <= ORDINALS.length ? ORDINALS[number - 1] : number + "th") + " " + motion.words();
         return new Mode(
                 frequency, shape, effective, motion, name, shares.get(motion), strained, pairs.errors()[k]);
-    }
-
-    private static String mostStrained(Structure structure, double[] shape) {
-        double[] parts = StrainEnergy.ofParts(structure, shape, StrainEnergy.ofElements(structure, shape));
-        int most = 0;
-        for (int p = 0; p < parts.length; p++) {
-            most = parts[p] > parts[most] ? p : most;
-        }
-        return structure.parts().get(most).name();
     }
 
     /** Mass at each node: what a unit acceleration along x pushes there. */

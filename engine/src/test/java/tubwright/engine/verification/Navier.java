@@ -48,15 +48,18 @@ record Navier(double[] c, double a, double b, boolean anglePly) {
 
     /** Stiffness of w alone, the other four condensed. */
     double condensed(int m, int n) {
-        double[][] s = system(m, n);
-        int[] order = {0, 1, 3, 4, 2};
+        return condensed(system(m, n), 4, 0, 1, 3, 4, 2)[4][4];
+    }
+
+    /** Rows and columns in the given order, the first ones eliminated. */
+    private static double[][] condensed(double[][] s, int eliminated, int... order) {
         double[][] t = new double[5][5];
         for (int i = 0; i < 5; i++) {
             for (int j = 0; j < 5; j++) {
                 t[i][j] = s[order[i]][order[j]];
             }
         }
-        for (int k = 0; k < 4; k++) {
+        for (int k = 0; k < eliminated; k++) {
             for (int i = k + 1; i < 5; i++) {
                 double f = t[i][k] / t[k][k];
                 for (int j = k; j < 5; j++) {
@@ -64,7 +67,25 @@ record Navier(double[] c, double a, double b, boolean anglePly) {
                 }
             }
         }
-        return t[4][4];
+        return t;
+    }
+
+    /** As {@link #buckling}, the compression working on the gradient of all three displacements, not of w alone. */
+    double bucklingOfFullGradient(double ratio) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int m = 1; m < 12; m++) {
+            for (int n = 1; n < 6; n++) {
+                double[][] t = condensed(system(m, n), 2, 3, 4, 0, 1, 2);
+                double[] three = new double[9];
+                for (int i = 0; i < 9; i++) {
+                    three[i] = t[2 + i / 3][2 + i % 3];
+                }
+                double p = m * Math.PI / a;
+                double q = n * Math.PI / b;
+                least = Math.min(least, Eigenvalues.of(three, 3)[0] / (p * p + ratio * q * q));
+            }
+        }
+        return least;
     }
 
     /** Deflection at the middle under a uniform pressure. */

@@ -53,21 +53,20 @@ final class Basis {
      * @return whether anything was left; if not, the basis is unchanged and the norm is set to zero
      */
     boolean orthogonalise(double[] w, double[] coefficients) {
-        double[] bw = b.multiply(w);
-        double before = Math.sqrt(Math.max(0, dot(w, bw)));
-        if (!(before > 0) || !Double.isFinite(before)) {
-            return false;
-        }
+        double taken = 0;
         for (int pass = 0; pass < 2; pass++) {
             double[] part = coefficientsOf(w);
             subtract(part, w);
             for (int k = 0; k < part.length; k++) {
                 coefficients[k] += part[k];
+                taken += part[k] * part[k];
             }
         }
-        b.multiply(w, bw);
-        double norm = Math.sqrt(Math.max(0, dot(w, bw)));
-        if (!(norm > 1e-12 * before)) {
+        double[] bw = b.multiply(w);
+        double square = Math.max(0, dot(w, bw));
+        double norm = Math.sqrt(square);
+        double before = Math.sqrt(taken + square);
+        if (!(norm > 1e-12 * before) || !Double.isFinite(norm)) {
             coefficients[size()] = 0;
             return false;
         }

@@ -21,7 +21,7 @@ import tubwright.numerics.SymmetricMatrix;
 public final class CriticalFactors {
     private static final int BLOCK = 4;
     private static final int GUARD = 1;
-    private static final int EASY_RESTARTS = 4;
+    private static final int EASY_RESTARTS = 0;
     private static final int RESTARTS = 40;
     private static final int ATTEMPTS = 6;
 

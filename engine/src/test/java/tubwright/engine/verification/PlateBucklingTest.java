@@ -2,6 +2,7 @@
 package tubwright.engine.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static tubwright.engine.verification.ObstacleCourse.near;
 
 import org.junit.jupiter.api.Test;
@@ -100,6 +101,36 @@ class PlateBucklingTest {
         double fine = plate(ObstacleCourse.Kind.QUADS, c, aspect, 1, (int) (16 * aspect), 16, "SSSS")
                 .uniformBuckling(1, -1, -ratio, 0)[0];
         assertEquals(1, (fine + (fine - coarse) / 3) / least, 3e-3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"SSSS", "SSCC"})
+    void longOrthotropicPlatesBuckleAtTheLoadsOfTheirWaves(String edges) {
+        // Sides held: N = 2π²/b² [√(D11 D22) + D12 + 2 D66]; sides built in: 24/b² [1.871 √(D11 D22) + D12 + 2 D66] (from
+        // memory; the isotropic plate gives k = 6.98 for 6.97).
+        double[] c = Laminates.stack(140e3, 9e3, 0.3, 5e3, 3e3, 0.25e-3, 0, 0, 90, 0, 0, 90, 0);
+        double root = Math.sqrt(c[27] * c[36]);
+        double mixed = c[28] + 2 * c[45];
+        boolean held = edges.equals("SSSS");
+        double exact = held ? 2 * Math.PI * Math.PI * (root + mixed) : 24 * (1.871 * root + mixed);
+        // The wave that minimises it fits the length three times.
+        double wave = (held ? 1 : 0.67) * Math.pow(c[27] / c[36], 0.25);
+        double coarse = plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 24, 8, edges).uniformBuckling(1, -1, 0, 0)[0];
+        double fine = plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 48, 16, edges).uniformBuckling(1, -1, 0, 0)[0];
+        assertEquals(1, (fine + (fine - coarse) / 3) / exact, 6e-3);
+    }
+
+    @Test
+    void aLongOrthotropicPlateBucklesInShearAsSeydelSays() {
+        // N = (4/b²)(D11 D22³)^¼ (8.125 + 5.045/θ), θ = √(D11 D22)/(D12 + 2 D66) ≥ 1 (Seydel 1933, from memory); a/b = 5
+        // with the strong direction across: the ends add a little.
+        double[] c = Laminates.stack(140e3, 9e3, 0.3, 5e3, 3e3, 0.25e-3, 0, 90, 0, 90, 90, 0, 90);
+        double theta = Math.sqrt(c[27] * c[36]) / (c[28] + 2 * c[45]);
+        double exact = 4 * Math.pow(c[27] * Math.pow(c[36], 3), 0.25) * (8.125 + 5.045 / theta);
+        double coarse = plate(ObstacleCourse.Kind.QUADS, c, 5, 1, 30, 8, "SSSS").uniformBuckling(1, 0, 0, -1)[0];
+        double fine = plate(ObstacleCourse.Kind.QUADS, c, 5, 1, 60, 16, "SSSS").uniformBuckling(1, 0, 0, -1)[0];
+        double limit = (fine + (fine - coarse) / 3) / exact;
+        assertTrue(limit > 0.995 && limit < 1.03, "ratio " + limit);
     }
 
     @ParameterizedTest

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.Map;
+
 /**
  * A natural mode of vibration. Arrays are not to be modified.
  *
@@ -9,8 +11,8 @@ package tubwright.engine.structure;
  * @param effectiveMass kg along x, y, z and kg·m² about axes through the centre of mass that the mode takes up when the
  *     supports shake; zero for an elastic mode of a free body
  * @param motion what the sections do
- * @param name in words, such as "first torsion" or "local: floor"
- * @param share of the kinetic energy that is in the motion named, 0 to 1
+ * @param name in words, such as "first torsion", "second sideways bending with torsion" or "local: floor"
+ * @param shares of the kinetic energy in each motion of sections and of panels, 0 to 1
  * @param strained the part with the most strain energy; empty words for a rigid motion
  * @param error normwise backward error of the eigenpair
  */
@@ -20,9 +22,18 @@ public record Mode(
         double[] effectiveMass,
         Motion motion,
         String name,
-        double share,
+        Map<Mode.Motion, Double> shares,
         String strained,
         double error) {
+    public Mode {
+        shares = Map.copyOf(shares);
+    }
+
+    /** Share of a motion in the kinetic energy, 0 to 1. */
+    public double share(Motion of) {
+        return shares.getOrDefault(of, 0.0);
+    }
+
     /** What the sections of the body do in a mode. */
     public enum Motion {
         RIGID("rigid motion"),

@@ -17,9 +17,14 @@ public record Modes(List<Mode> modes, double mass, InertiaCount count) {
         modes = List.copyOf(modes);
     }
 
-    /** The lowest mode of a kind, if there is one among these. */
+    /**
+     * The lowest mode that a motion leads, or, if it leads none of these, the lowest in which it has a good part: open
+     * tubs twist about an axis far below them, so torsion may hide in sideways bending.
+     */
     public Optional<Mode> first(Mode.Motion motion) {
-        return modes.stream().filter(m -> m.motion() == motion).findFirst();
+        return modes.stream().filter(m -> m.motion() == motion).findFirst().or(() -> elastic().stream()
+                .filter(m -> m.share(motion) > SectionMotion.GOOD_PART)
+                .findFirst());
     }
 
     /** Modes that are not rigid motions. */

@@ -13,6 +13,8 @@ final class SectionMotion {
     private static final int SLABS = 16;
     /** A mode belongs to its sections if at least this share of its energy is in one of their motions. */
     private static final double NAMED = 0.35;
+    /** A second motion is worth a word from this share. */
+    static final double GOOD_PART = 0.2;
 
     private final double[] positions;
     private final double[] mass;
@@ -90,5 +92,18 @@ final class SectionMotion {
             }
         }
         return leading;
+    }
+
+    /** " with torsion" and the like, if another motion of sections has a good part; else empty. */
+    static String besides(Map<Motion, Double> shares, Motion leading) {
+        Motion second = Motion.LOCAL;
+        double most = GOOD_PART;
+        for (Map.Entry<Motion, Double> share : shares.entrySet()) {
+            if (share.getKey() != Motion.LOCAL && share.getKey() != leading && share.getValue() > most) {
+                most = share.getValue();
+                second = share.getKey();
+            }
+        }
+        return second == Motion.LOCAL ? "" : " with " + second.words();
     }
 }

@@ -93,16 +93,19 @@ public final class Vibration {
             effective[d] *= effective[d];
         }
         if (loose && rigid.rigidShare(shape) > RIGID_SHARE) {
-            return new Mode(frequency, shape, effective, Motion.RIGID, Motion.RIGID.words(), 1, "", pairs.errors()[k]);
+            Map<Motion, Double> all = Map.of(Motion.RIGID, 1.0);
+            return new Mode(
+                    frequency, shape, effective, Motion.RIGID, Motion.RIGID.words(), all, "", pairs.errors()[k]);
         }
         Map<Motion, Double> shares = sections.shares(shape);
         Motion motion = SectionMotion.leading(shares);
         int number = seen.merge(motion, 1, Integer::sum);
         String name = motion == Motion.LOCAL
                 ? Motion.LOCAL.words() + ": " + strained
-                : (number <= ORDINALS.length ? ORDINALS[number - 1] : number + "th") + " " + motion.words();
+                : (number <= ORDINALS.length ? ORDINALS[number - 1] : number + "th") + " " + motion.words()
+                        + SectionMotion.besides(shares, motion);
         return new Mode(
-                frequency, shape, effective, motion, name, shares.get(motion), strained, pairs.errors()[k]);
+                frequency, shape, effective, motion, name, shares, strained, pairs.errors()[k]);
     }
 
     /** Mass at each node: what a unit acceleration along x pushes there. */

@@ -31,6 +31,7 @@ final class BlockLanczos {
      */
     record Ritz(double[] values, double[][] vectors, boolean converged, int solves) {}
 
+    /** Residual over eigenvalue of the operator; the error of eigenvalues goes with its square. */
     private static final double TOLERANCE = 1e-9;
     /** Ritz values below this share of the largest are those of the null space. */
     private static final double NOTHING = 1e-11;
@@ -62,7 +63,7 @@ final class BlockLanczos {
         random = new SplittableRandom(seed);
         basis = new Basis(b);
         int wanted = high + low;
-        most = wanted + Math.max(wanted, 16) + 3 * this.block;
+        most = wanted + Math.max(wanted, 16) + 4 * this.block;
         h = new double[most + 2 * this.block][most + 2 * this.block];
     }
 

@@ -58,12 +58,7 @@ public final class SolverComparison {
         out.println(
                 "in a fresh process. Residual: backward error after Oettli and Prager. Memory: peak of the process.");
         out.println();
-        out.printf(
-                "Java %s, %s %s, %d processors.%n%n",
-                Runtime.version(),
-                System.getProperty("os.name"),
-                System.getProperty("os.arch"),
-                Runtime.getRuntime().availableProcessors());
+        Child.machine(out);
         Contestants.WHAT.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
                 .forEach(entry -> out.println("- **" + entry.getKey() + "**: " + entry.getValue()));
@@ -78,30 +73,11 @@ public final class SolverComparison {
         return "| " + String.join(" | ", result.split(" ")) + " |";
     }
 
-    /** Runs one contestant in a process of its own and returns its line of figures. */
     private static String run(String name, int size, int rounds) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.add("--enable-native-access=ALL-UNNAMED");
-        command.add("-XX:MaxRAMPercentage=60");
-        command.add("-cp");
-        command.add(System.getProperty("java.class.path"));
-        command.add(SolverRun.class.getName());
-        command.addAll(List.of(name, Integer.toString(size), Integer.toString(rounds)));
-        System.out.println(name + " " + size + " ...");
-        Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-        String result = name + " " + size + " failed - - - - - - - - -";
-        try (var lines = process.inputReader()) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (line.startsWith("RESULT ")) {
-                    result = line.substring("RESULT ".length());
-                }
-            }
-        }
-        process.waitFor();
-        System.out.println("  " + result);
-        return result;
+        String result = Child.run(
+                SolverRun.class,
+                List.of("-XX:MaxRAMPercentage=60"),
+                List.of(name, Integer.toString(size), Integer.toString(rounds)));
+        return result.equals("failed") ? name + " " + size + " failed - - - - - - - - -" : result;
     }
 }

@@ -23,7 +23,8 @@ public final class TubComparison {
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path file = Path.of(arguments.length > 0 ? arguments[0] : "bench/results/larkspur.md");
         String design = arguments.length > 1 ? arguments[1] : "examples/larkspur";
-        List<String> sizes = new ArrayList<>(List.of(arguments).subList(Math.min(2, arguments.length), arguments.length));
+        List<String> sizes =
+                new ArrayList<>(List.of(arguments).subList(Math.min(2, arguments.length), arguments.length));
         if (sizes.isEmpty()) {
             sizes.addAll(List.of("70", "25", "12.8", "7"));
         }
@@ -31,7 +32,8 @@ public final class TubComparison {
         try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
             head(out);
             for (String size : sizes) {
-                out.println("| " + size + " | " + String.join(" | ", run(design, size).split(" ")) + " |");
+                out.println("| " + size + " | "
+                        + String.join(" | ", run(design, size).split(" ")) + " |");
                 out.flush();
             }
         }
@@ -41,44 +43,27 @@ public final class TubComparison {
     private static void head(PrintWriter out) {
         out.println("# A whole tub, step by step");
         out.println();
-        out.println("The Larkspur as designed, both cases, one mesh size, from reading the file to the written report, by");
-        out.println("`tubwright.bench.TubComparison`; each row in a process of its own. Seconds, best round after warming up.");
-        out.println("\"ours\" is everything but factorisation and solution; \"ratio\" is ours over factorisation. The last");
+        out.println(
+                "The Larkspur as designed, both cases, one mesh size, from reading the file to the written report, by");
+        out.println(
+                "`tubwright.bench.TubComparison`; each row in a process of its own. Seconds, best round after warming up.");
+        out.println(
+                "\"ours\" is everything but factorisation and solution; \"ratio\" is ours over factorisation. The last");
         out.println("columns hand the same linear system straight to the native library, bare, with its own defaults.");
         out.println("Memory: peak of the process, with the bare library's not counted.");
         out.println();
-        out.printf(
-                "Java %s, %s %s, %d processors.%n%n",
-                Runtime.version(),
-                System.getProperty("os.name"),
-                System.getProperty("os.arch"),
-                Runtime.getRuntime().availableProcessors());
-        out.println("| mesh, mm | unknowns | read | mesh | ties | assemble | order | factorise | solve | answers | report"
-                + " | ours | ratio | bare order | bare factorise | bare solve | factor entries, 10⁶ | memory, GB |");
+        Child.machine(out);
+        out.println(
+                "| mesh, mm | unknowns | read | mesh | ties | assemble | order | factorise | solve | answers | report"
+                        + " | ours | ratio | bare order | bare factorise | bare solve | factor entries, 10⁶ | memory, GB |");
         out.println("|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|--:|");
     }
 
     private static String run(String design, String size) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(List.of("--enable-native-access=ALL-UNNAMED", "-XX:+UseParallelGC"));
-        command.add(Double.parseDouble(size) < 10 ? "-Xmx12g" : "-Xmx3g");
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), TubRun.class.getName(), design, size));
-        command.add(Double.parseDouble(size) < 10 ? "2" : "5");
-        System.out.println(size + " mm ...");
-        Process process = new ProcessBuilder(command)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-        String result = "failed";
-        try (var lines = process.inputReader()) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (line.startsWith("RESULT ")) {
-                    result = line.substring("RESULT ".length());
-                }
-            }
-        }
-        process.waitFor();
-        System.out.println("  " + result);
-        return result;
+        boolean large = Double.parseDouble(size) < 10;
+        return Child.run(
+                TubRun.class,
+                List.of("-XX:+UseParallelGC", large ? "-Xmx12g" : "-Xmx3g"),
+                List.of(design, size, large ? "2" : "5"));
     }
 }

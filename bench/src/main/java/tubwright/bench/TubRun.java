@@ -50,7 +50,13 @@ final class TubRun {
             start = System.nanoTime();
             report(design, answers);
             double report = since(start);
-            unknowns = answers.getFirst().cases().getFirst().stiffness().samples().getFirst().unknowns();
+            unknowns = answers.getFirst()
+                    .cases()
+                    .getFirst()
+                    .stiffness()
+                    .samples()
+                    .getFirst()
+                    .unknowns();
             entries = t.factorEntries;
             double[] now = {
                 reading, t.mesh, t.build, t.assembly, t.ordering, t.factorisation, t.solve, t.answers, report
@@ -94,7 +100,8 @@ final class TubRun {
             return new double[] {Double.NaN, Double.NaN, Double.NaN};
         }
         Structure structure = Structure.of(tub, Study.mesh(tub, size));
-        StaticSolver.LinearSystem system = StaticSolver.system(structure, tub.cases().getFirst());
+        StaticSolver.LinearSystem system =
+                StaticSolver.system(structure, tub.cases().getFirst());
         double[] best = null;
         for (int round = 0; round < 2; round++) {
             Contestant.Times t =

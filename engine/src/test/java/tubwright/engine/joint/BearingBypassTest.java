@@ -8,9 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.strength.Check;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Efficiencies of a bolt row after Hart-Smith 1976 (formulas from memory, values computed apart). */
 class BearingBypassTest {
+    private static final Ladder LADDER =
+            Ladder.of(Family.JOINTS, "Hart-Smith 1976, NASA CR-144899, from memory; values computed", Mark.COMPUTED);
+
     private static BearingBypass row(double widthOverDiameter) {
         return new BearingBypass(6e-3, widthOverDiameter * 6e-3, 1, BearingBypass.QUASI_ISOTROPIC);
     }
@@ -21,10 +27,18 @@ class BearingBypassTest {
         double[] loaded = {0.427, 0.423, 0.400, 0.373, 0.323};
         double[] open = {0.503, 0.553, 0.581, 0.5975, 0.617};
         for (int i = 0; i < ratio.length; i++) {
-            assertEquals(loaded[i], row(ratio[i]).loadedEfficiency(), 0.00051);
-            assertEquals(open[i], row(ratio[i]).openEfficiency(), 0.00051);
+            LADDER.equal(
+                    "Bolt row at W/d = " + ratio[i] + ", loaded efficiency",
+                    loaded[i],
+                    row(ratio[i]).loadedEfficiency(),
+                    0.00051);
+            LADDER.equal(
+                    "Bolt row at W/d = " + ratio[i] + ", open efficiency",
+                    open[i],
+                    row(ratio[i]).openEfficiency(),
+                    0.00051);
         }
-        assertEquals(1.562, row(3).loadedConcentration(), 0.00051);
+        LADDER.equal("Bolt row at W/d = 3, concentration", 1.562, row(3).loadedConcentration(), 0.00051);
     }
 
     /** By hand: W/d = 4, e/W = ½, so Θ = ½ and kte = 2 + 3 − 1.5 · 3/5 · ½. */

@@ -8,9 +8,15 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.joint.FastenerFlexibility.Huth;
 import tubwright.engine.joint.FastenerFlexibility.Plate;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Shares of three rows: a worked example read in a tutorial on load transfer, and one computed apart. */
 class FastenerRowTest {
+    private static final Ladder LADDER = Ladder.of(Family.FASTENERS, "Tutorial on load transfer", Mark.READ);
+    private static final Ladder APART = Ladder.of(Family.FASTENERS, "Independent program", Mark.COMPUTED);
+
     private static final double MM = 1e-3;
 
     private static double[] percent(double thickness, double diameter) {
@@ -23,10 +29,25 @@ class FastenerRowTest {
     @Test
     void theOuterRowsOfThreeTakeMore() {
         Plate plate = new Plate(3 * MM, 72e9);
-        assertEquals(1.988, Huth.BOLTED_METAL.singleShear(plate, plate, 6.35 * MM, 200e9) * 1e8, 0.0005);
-        assertArrayEquals(new double[] {35.6, 28.9, 35.6}, percent(3, 6.35), 0.051);
-        // computed here (and there rounded to a sum of 100)
-        assertArrayEquals(new double[] {36.06, 27.87, 36.06}, percent(2, 6), 0.01);
+        LADDER.equal(
+                "Steel bolt, aluminium 3 + 3 mm, Huth (1e-5 mm/N)",
+                1.988,
+                Huth.BOLTED_METAL.singleShear(plate, plate, 6.35 * MM, 200e9) * 1e8,
+                0.0005);
+        double[] read = {35.6, 28.9, 35.6};
+        double[] computed = {36.06, 27.87, 36.06};
+        for (int row = 0; row < 3; row++) {
+            LADDER.equal(
+                    "Three rows, 3 mm plates, share of row " + (row + 1) + " (%)",
+                    read[row],
+                    percent(3, 6.35)[row],
+                    0.051);
+            APART.equal(
+                    "Three rows, 2 mm plates, share of row " + (row + 1) + " (%)",
+                    computed[row],
+                    percent(2, 6)[row],
+                    0.01);
+        }
     }
 
     @Test

@@ -2,31 +2,37 @@
 package tubwright.engine.laminate;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** T300/5208 (Tsai and Hahn 1980). Invariants and Q as printed there (from memory); laminate values computed apart. */
 class ApparentModuliTest {
+    private static final Ladder LADDER = Ladder.of(Family.LAMINATES, "Tsai and Hahn 1980", Mark.MEMORY_CONFIRMED);
+    private static final Ladder APART = Ladder.of(Family.LAMINATES, "Independent laminate program", Mark.COMPUTED);
+    private static final Ladder CLIMATE = Ladder.of(Family.CLIMATE, "Independent laminate program", Mark.COMPUTED);
+
     private static final Ply PLY = TextbookPlies.T300_5208;
 
     @Test
     void reducedStiffnessAndInvariantsAreAsPrinted() {
         var e = PLY.elasticity();
-        assertEquals(181.811e9, e.q11(), 0.0005e9);
-        assertEquals(10.3462e9, e.q22(), 0.00005e9);
-        assertEquals(2.8969e9, e.q12(), 0.00005e9);
+        LADDER.equal("T300/5208, Q11 (Pa)", 181.811e9, e.q11(), 0.0005e9);
+        LADDER.equal("T300/5208, Q22 (Pa)", 10.3462e9, e.q22(), 0.00005e9);
+        LADDER.equal("T300/5208, Q12 (Pa)", 2.8969e9, e.q12(), 0.00005e9);
         Invariants u = Invariants.of(e);
-        assertEquals(76.368e9, u.u1(), 0.0005e9);
-        assertEquals(85.732e9, u.u2(), 0.0005e9);
-        assertEquals(19.710e9, u.u3(), 0.0005e9);
-        assertEquals(22.607e9, u.u4(), 0.0005e9);
-        assertEquals(26.880e9, u.u5(), 0.0005e9);
-        assertEquals(206.50e9, u.trace(), 0.005e9);
+        LADDER.equal("T300/5208, U1 (Pa)", 76.368e9, u.u1(), 0.0005e9);
+        LADDER.equal("T300/5208, U2 (Pa)", 85.732e9, u.u2(), 0.0005e9);
+        LADDER.equal("T300/5208, U3 (Pa)", 19.710e9, u.u3(), 0.0005e9);
+        LADDER.equal("T300/5208, U4 (Pa)", 22.607e9, u.u4(), 0.0005e9);
+        LADDER.equal("T300/5208, U5 (Pa)", 26.880e9, u.u5(), 0.0005e9);
+        LADDER.equal("T300/5208, trace (Pa)", 206.50e9, u.trace(), 0.005e9);
         double[] q30 = PlaneStress.transformed(e, Math.toRadians(30));
         assertArrayEquals(new double[] {109.38e9, 32.46e9, 54.19e9, 23.65e9, 20.05e9, 36.74e9}, q30, 0.005e9);
         double[] q45 = PlaneStress.transformed(e, Math.toRadians(45));
@@ -45,11 +51,11 @@ class ApparentModuliTest {
             String name, double u1, double u2, double u3, double u4, double u5) {
         Invariants u = Invariants.of(MaterialLibrary.shipped().get(name).elasticity());
         // The inch-pound rows were rounded to SI before that computation, hence 3 in 10 000.
-        assertEquals(u1, u.u1() / 1e9, 3e-4 * u1);
-        assertEquals(u2, u.u2() / 1e9, 3e-4 * u2);
-        assertEquals(u3, u.u3() / 1e9, 5e-4 * u3);
-        assertEquals(u4, u.u4() / 1e9, 5e-4 * u4);
-        assertEquals(u5, u.u5() / 1e9, 3e-4 * u5);
+        APART.equal(name + ", U1 (GPa)", u1, u.u1() / 1e9, 3e-4 * u1);
+        APART.equal(name + ", U2 (GPa)", u2, u.u2() / 1e9, 3e-4 * u2);
+        APART.equal(name + ", U3 (GPa)", u3, u.u3() / 1e9, 5e-4 * u3);
+        APART.equal(name + ", U4 (GPa)", u4, u.u4() / 1e9, 5e-4 * u4);
+        APART.equal(name + ", U5 (GPa)", u5, u.u5() / 1e9, 3e-4 * u5);
     }
 
     @ParameterizedTest
@@ -61,10 +67,10 @@ class ApparentModuliTest {
     })
     void anOffAxisPlyHasTheModuliComputedApart(double degrees, double ex, double ey, double gxy, double nuxy) {
         EngineeringConstants c = EngineeringConstants.membrane(TextbookPlies.stack(PLY, 1e-3, degrees));
-        assertEquals(ex, c.ex() / 1e9, 0.00501);
-        assertEquals(ey, c.ey() / 1e9, 0.00501);
-        assertEquals(gxy, c.gxy() / 1e9, 0.00501);
-        assertEquals(nuxy, c.nuxy(), 0.0000501);
+        APART.equal(degrees + "° ply, Ex (GPa)", ex, c.ex() / 1e9, 0.00501);
+        APART.equal(degrees + "° ply, Ey (GPa)", ey, c.ey() / 1e9, 0.00501);
+        APART.equal(degrees + "° ply, Gxy (GPa)", gxy, c.gxy() / 1e9, 0.00501);
+        APART.equal(degrees + "° ply, νxy", nuxy, c.nuxy(), 0.0000501);
     }
 
     @ParameterizedTest
@@ -92,19 +98,19 @@ class ApparentModuliTest {
             double flexuralY) {
         Laminate laminate = TextbookPlies.symmetric(PLY, 1.25e-4, angles(half));
         EngineeringConstants m = EngineeringConstants.membrane(laminate);
-        assertEquals(ex, m.ex() / 1e9, 0.00501);
-        assertEquals(ey, m.ey() / 1e9, 0.00501);
-        assertEquals(gxy, m.gxy() / 1e9, 0.00501);
-        assertEquals(nuxy, m.nuxy(), nuxy > 1 ? 0.000501 : 0.0000501);
+        APART.equal("[" + half + "]s, Ex (GPa)", ex, m.ex() / 1e9, 0.00501);
+        APART.equal("[" + half + "]s, Ey (GPa)", ey, m.ey() / 1e9, 0.00501);
+        APART.equal("[" + half + "]s, Gxy (GPa)", gxy, m.gxy() / 1e9, 0.00501);
+        APART.equal("[" + half + "]s, νxy", nuxy, m.nuxy(), nuxy > 1 ? 0.000501 : 0.0000501);
         FreeExpansion heat = FreeExpansion.of(laminate, new Climate(1, 0));
-        assertEquals(alphaX, heat.strains()[0] * 1e6, 0.000501);
-        assertEquals(alphaY, heat.strains()[1] * 1e6, 0.000501);
+        CLIMATE.equal("[" + half + "]s, αx (1e-6/K)", alphaX, heat.strains()[0] * 1e6, 0.000501);
+        CLIMATE.equal("[" + half + "]s, αy (1e-6/K)", alphaY, heat.strains()[1] * 1e6, 0.000501);
         FreeExpansion water = FreeExpansion.of(laminate, new Climate(0, 1));
-        assertEquals(betaX, water.strains()[0], 0.0000501);
-        assertEquals(betaY, water.strains()[1], 0.0000501);
+        CLIMATE.equal("[" + half + "]s, βx", betaX, water.strains()[0], 0.0000501);
+        CLIMATE.equal("[" + half + "]s, βy", betaY, water.strains()[1], 0.0000501);
         EngineeringConstants f = EngineeringConstants.flexural(laminate);
-        assertEquals(flexuralX, f.ex() / 1e9, 0.00501);
-        assertEquals(flexuralY, f.ey() / 1e9, 0.00501);
+        APART.equal("[" + half + "]s, flexural Ex (GPa)", flexuralX, f.ex() / 1e9, 0.00501);
+        APART.equal("[" + half + "]s, flexural Ey (GPa)", flexuralY, f.ey() / 1e9, 0.00501);
     }
 
     @ParameterizedTest
@@ -149,10 +155,10 @@ class ApparentModuliTest {
             half[at] = at % 2 == 0 ? 45 : -45;
         }
         EngineeringConstants c = EngineeringConstants.membrane(TextbookPlies.symmetric(PLY, 1.25e-4, half));
-        assertEquals(ex, c.ex() / 1e9, 0.0501);
-        assertEquals(ey, c.ey() / 1e9, 0.0501);
-        assertEquals(gxy, c.gxy() / 1e9, 0.0501);
-        assertEquals(nuxy, c.nuxy(), 0.000501);
+        APART.equal(share0 + "/" + share45 + "/" + share90 + " % of 0/±45/90, Ex (GPa)", ex, c.ex() / 1e9, 0.0501);
+        APART.equal(share0 + "/" + share45 + "/" + share90 + " % of 0/±45/90, Ey (GPa)", ey, c.ey() / 1e9, 0.0501);
+        APART.equal(share0 + "/" + share45 + "/" + share90 + " % of 0/±45/90, Gxy (GPa)", gxy, c.gxy() / 1e9, 0.0501);
+        APART.equal(share0 + "/" + share45 + "/" + share90 + " % of 0/±45/90, νxy", nuxy, c.nuxy(), 0.000501);
     }
 
     static double[] angles(String half) {

@@ -4,6 +4,9 @@ package tubwright.engine.laminate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.api.Test;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * Strains and stresses of [0/30/−45], Nx = Ny = 1000 N/m: Kaw 2006, example 4.3, and of [0/90] cooled by 75 K, example
@@ -11,6 +14,11 @@ import org.junit.jupiter.api.Test;
  * top; listed here in reverse, his z is ours and his "top" is our inner surface.
  */
 class KawLaminateStressTest {
+    private static final Ladder KAW = Ladder.of(Family.LAMINATES, "Kaw 2006, ex. 4.3", Mark.MEMORY_CONFIRMED);
+    private static final Ladder COLD = Ladder.of(Family.CLIMATE, "Kaw 2006, ex. 4.5", Mark.MEMORY_CONFIRMED);
+    private static final Ladder DANIEL =
+            Ladder.of(Family.CLIMATE, "AS4/3501-6 of Daniel and Ishai, independent program", Mark.COMPUTED);
+
     private final LaminateResponse response = LaminateResponse.underResultants(
             TextbookPlies.stack(TextbookPlies.T300_5208, 5e-3, -45, 30, 0),
             new double[] {1000, 1000, 0, 0, 0, 0},
@@ -18,7 +26,15 @@ class KawLaminateStressTest {
 
     @Test
     void strainsAndCurvaturesAreAsPrinted() {
-        assertPrinted(response.strains(), 3.123e-7, 3.492e-6, -7.598e-7, 2.971e-5, -3.285e-4, 4.101e-4);
+        assertPrinted(
+                "ε and κ under Nx = Ny",
+                response.strains(),
+                3.123e-7,
+                3.492e-6,
+                -7.598e-7,
+                2.971e-5,
+                -3.285e-4,
+                4.101e-4);
     }
 
     @Test
@@ -26,19 +42,19 @@ class KawLaminateStressTest {
         PlyState zero = response.layers().get(2);
         PlyState thirty = response.layers().get(1);
         PlyState minus = response.layers().get(0);
-        assertPrinted(zero.inner().stress(), 3.351e4, 6.188e4, -2.750e4);
-        assertPrinted(mean(zero), 4.464e4, 5.359e4, -2.015e4);
-        assertPrinted(thirty.inner().stress(), 6.930e4, 7.391e4, 3.381e4);
-        assertPrinted(mean(thirty), 1.063e5, 7.747e4, 5.903e4);
-        assertPrinted(thirty.outer().stress(), 1.434e5, 8.102e4, 8.426e4);
-        assertPrinted(minus.inner().stress(), 1.235e5, 1.563e5, -1.187e5);
-        assertPrinted(minus.outer().stress(), -2.547e4, -1.840e4, 4.091e4);
+        assertPrinted("0° inner", zero.inner().stress(), 3.351e4, 6.188e4, -2.750e4);
+        assertPrinted("0° middle", mean(zero), 4.464e4, 5.359e4, -2.015e4);
+        assertPrinted("30° inner", thirty.inner().stress(), 6.930e4, 7.391e4, 3.381e4);
+        assertPrinted("30° middle", mean(thirty), 1.063e5, 7.747e4, 5.903e4);
+        assertPrinted("30° outer", thirty.outer().stress(), 1.434e5, 8.102e4, 8.426e4);
+        assertPrinted("−45° inner", minus.inner().stress(), 1.235e5, 1.563e5, -1.187e5);
+        assertPrinted("−45° outer", minus.outer().stress(), -2.547e4, -1.840e4, 4.091e4);
     }
 
     @Test
     void localStressesAreAsPrinted() {
-        assertPrinted(response.layers().get(1).inner().plyStress(), 9.973e4, 4.348e4, 1.890e4);
-        assertPrinted(response.layers().get(0).inner().plyStress(), 2.586e5, 2.123e4, -1.638e4);
+        assertPrinted("30° inner, ply axes", response.layers().get(1).inner().plyStress(), 9.973e4, 4.348e4, 1.890e4);
+        assertPrinted("−45° inner, ply axes", response.layers().get(0).inner().plyStress(), 2.586e5, 2.123e4, -1.638e4);
     }
 
     @Test
@@ -54,20 +70,32 @@ class KawLaminateStressTest {
     void theUnsymmetricCrossPlyCurlsOnCoolingAsPrinted() {
         Laminate crossPly = TextbookPlies.stack(TextbookPlies.T300_5208, 5e-3, 90, 0);
         ShellStiffness stiffness = crossPly.stiffness();
-        assertPrinted(new double[] {stiffness.membrane()[0], stiffness.membrane()[4]}, 9.608e8, 9.608e8);
-        assertPrinted(new double[] {stiffness.coupling()[0], stiffness.coupling()[4]}, -2.143e6, 2.143e6);
-        assertPrinted(new double[] {stiffness.bending()[0], stiffness.bending()[1]}, 8.007e3, 2.414e2);
+        assertPrinted(
+                "[0/90]: A11, A22",
+                new double[] {stiffness.membrane()[0], stiffness.membrane()[4]},
+                9.608e8,
+                9.608e8);
+        assertPrinted(
+                "[0/90]: B11, B22",
+                new double[] {stiffness.coupling()[0], stiffness.coupling()[4]},
+                -2.143e6,
+                2.143e6);
+        assertPrinted(
+                "[0/90]: D11, D12",
+                new double[] {stiffness.bending()[0], stiffness.bending()[1]},
+                8.007e3,
+                2.414e2);
 
         FreeExpansion free = FreeExpansion.of(crossPly, new Climate(-75, 0));
-        assertPrinted(free.forces(), -1.131e5, -1.131e5, 0);
-        assertPrinted(free.moments(), -1.538e2, 1.538e2, 0);
-        assertPrinted(free.strains(), -3.907e-4, -3.907e-4, 0);
-        assertPrinted(free.curvatures(), -1.2765e-1, 1.2765e-1, 0);
+        assertPrinted("[0/90] cooled: thermal forces", free.forces(), -1.131e5, -1.131e5, 0);
+        assertPrinted("[0/90] cooled: thermal moments", free.moments(), -1.538e2, 1.538e2, 0);
+        assertPrinted("[0/90] cooled: strains", free.strains(), -3.907e-4, -3.907e-4, 0);
+        assertPrinted("[0/90] cooled: curvatures", free.curvatures(), -1.2765e-1, 1.2765e-1, 0);
 
         LaminateResponse cooled = LaminateResponse.underResultants(crossPly, new double[6], new Climate(-75, 0));
         PlyState zero = cooled.layers().get(1);
-        assertPrinted(zero.inner().plyStress(), 4.718e7, 7.53e6, 0);
-        assertPrinted(zero.outer().plyStress(), -6.701e7, 1.229e7, 0);
+        assertPrinted("[0/90] cooled: 0° inner", zero.inner().plyStress(), 4.718e7, 7.53e6, 0);
+        assertPrinted("[0/90] cooled: 0° outer", zero.outer().plyStress(), -6.701e7, 1.229e7, 0);
     }
 
     /**
@@ -80,10 +108,11 @@ class KawLaminateStressTest {
         for (double[] half : halves) {
             Laminate laminate = TextbookPlies.symmetric(TextbookPlies.AS4_3501_6, 1.25e-4, half);
             FreeExpansion cooled = FreeExpansion.of(laminate, new Climate(-150, 0));
-            assertEquals(-2.011e-4, cooled.strains()[0], 0.5e-7);
+            String name = java.util.Arrays.toString(half) + "s, ";
+            DANIEL.equal(name + "strain after 150 K of cooling", -2.011e-4, cooled.strains()[0], 0.5e-7);
             assertEquals(-2.011e-4, cooled.strains()[1], 0.5e-7);
             FreeExpansion wetted = FreeExpansion.of(laminate, new Climate(0, 0.005));
-            assertEquals(1.263e-4, wetted.strains()[0], 0.5e-7);
+            DANIEL.equal(name + "strain after taking up 0.5 % of water", 1.263e-4, wetted.strains()[0], 0.5e-7);
             for (PlyState state : LaminateResponse.underResultants(laminate, new double[6], new Climate(-150, 0))
                     .layers()) {
                 assertEquals(-38.91e6, state.outer().plyStress()[0], 0.005e6);
@@ -105,7 +134,7 @@ class KawLaminateStressTest {
         return mean;
     }
 
-    private static void assertPrinted(double[] values, double... printed) {
+    private static void assertPrinted(String name, double[] values, double... printed) {
         double largest = 0;
         for (double p : printed) {
             largest = Math.max(largest, Math.abs(p));
@@ -113,7 +142,8 @@ class KawLaminateStressTest {
         for (int i = 0; i < printed.length; i++) {
             double size = printed[i] == 0 ? 1e-4 * largest : Math.abs(printed[i]);
             double unit = Math.pow(10, Math.floor(Math.log10(size)) - (printed[i] == 7.53e6 ? 2 : 3));
-            assertEquals(printed[i], values[i], 0.501 * unit);
+            (name.contains("[0/90]") ? COLD : KAW)
+                    .equal(name + ", component " + (i + 1), printed[i], values[i], 0.501 * unit);
         }
     }
 }

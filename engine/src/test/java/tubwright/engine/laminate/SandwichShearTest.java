@@ -9,9 +9,16 @@ import tubwright.engine.material.Core;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Transverse shear of sandwiches: reference values computed apart from Whitney's (1973) integral. */
 class SandwichShearTest {
+    private static final Ladder LADDER = Ladder.of(Family.TRANSVERSE_SHEAR, "Integral of Whitney 1973", Mark.COMPUTED);
+    private static final Ladder THIN =
+            Ladder.of(Family.TRANSVERSE_SHEAR, "Thin faces, G d²/c (Allen 1969)", Mark.COMPUTED);
+
     /** Faces of 60 GPa with 5 GPa in transverse shear; a core of 220 MPa with next to no modulus. */
     private static final Ply FACE = TextbookPlies.tape(60e9, 60e9, 0.3, 23e9, 5e9, 5e9);
 
@@ -20,15 +27,23 @@ class SandwichShearTest {
     @Test
     void equalFacesGiveTheValueComputedApartWhichIsThatOfThinFaces() {
         double s = sandwich(0.6e-3, 20e-3, 0.6e-3).stiffness().shear()[0];
-        assertEquals(4666.4e3, s, 0.05e3);
-        assertEquals(220e6 * 20.6e-3 * 20.6e-3 / 20e-3, s, 1e-3 * s);
-        assertEquals(.4487, s / (220e6 * 20e-3 + 5e9 * 1.2e-3), 5e-5);
+        LADDER.equal("Sandwich .6/20/.6 mm, S (N/m)", 4666.4e3, s, 0.05e3);
+        THIN.equal("Sandwich .6/20/.6 mm, S against G d²/c (N/m)", 220e6 * 20.6e-3 * 20.6e-3 / 20e-3, s, 1e-3 * s);
+        LADDER.equal("Sandwich .6/20/.6 mm, share of Σ G t", .4487, s / (220e6 * 20e-3 + 5e9 * 1.2e-3), 5e-5);
     }
 
     @Test
     void unequalFacesGiveTheValueComputedApart() {
-        assertEquals(4737.0e3, sandwich(1.0e-3, 20e-3, 0.5e-3).stiffness().shear()[0], 0.05e3);
-        assertEquals(4737.0e3, sandwich(0.5e-3, 20e-3, 1.0e-3).stiffness().shear()[0], 0.05e3);
+        LADDER.equal(
+                "Sandwich 1/20/.5 mm, S (N/m)",
+                4737.0e3,
+                sandwich(1.0e-3, 20e-3, 0.5e-3).stiffness().shear()[0],
+                0.05e3);
+        LADDER.equal(
+                "Sandwich .5/20/1 mm, S (N/m)",
+                4737.0e3,
+                sandwich(0.5e-3, 20e-3, 1.0e-3).stiffness().shear()[0],
+                0.05e3);
     }
 
     @Test
@@ -67,7 +82,11 @@ class SandwichShearTest {
             layers[i] = new Layer(ply, thickness[i] * 1e-3, Math.toRadians(degrees[i]));
             sum += (degrees[i] == 0 ? 3e9 : 2e9) * thickness[i] * 1e-3;
         }
-        assertEquals(.8075, Laminate.of(layers).stiffness().shear()[0] / sum, 5e-5);
+        LADDER.equal(
+                "Strip [0/90/0/90~/0/90/0] of R0031/1, share of Σ G13 t",
+                .8075,
+                Laminate.of(layers).stiffness().shear()[0] / sum,
+                5e-5);
     }
 
     @Test

@@ -14,8 +14,16 @@ import tubwright.engine.material.Core;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 class ShellStiffnessTest {
+    private static final Ladder LADDER =
+            Ladder.of(Family.LAMINATES, "IM7/8552 [45/0/−45/90]2s in compression", Mark.COMPUTED);
+    private static final Ladder PRINTED = Ladder.of(Family.LAMINATES, "Public test file with measured ν21", Mark.READ);
+    private static final Ladder SHEET = Ladder.of(Family.LAMINATES, "Plate theory", Mark.EXACT);
+
     private static final long SEED = 4242;
 
     /**
@@ -30,10 +38,10 @@ class ShellStiffnessTest {
         double[] a = TextbookPlies.symmetric(ply, .0072 * .0254, 45, 0, -45, 90, 45, 0, -45, 90)
                 .stiffness()
                 .membrane();
-        assertEquals(988732, a[0] / poundPerInch, 0.6);
-        assertEquals(316251, a[1] / poundPerInch, 0.6);
-        assertEquals(336241, a[8] / poundPerInch, 0.6);
-        assertEquals(988374.5, a[0] / poundPerInch, 5e-4 * 988374.5);
+        LADDER.equal("[45/0/−45/90]2s, A11 (lb/in)", 988732, a[0] / poundPerInch, 0.6);
+        LADDER.equal("[45/0/−45/90]2s, A12 (lb/in)", 316251, a[1] / poundPerInch, 0.6);
+        LADDER.equal("[45/0/−45/90]2s, A66 (lb/in)", 336241, a[8] / poundPerInch, 0.6);
+        PRINTED.equal("[45/0/−45/90]2s, A11 (lb/in), of another ν21", 988374.5, a[0] / poundPerInch, 5e-4 * 988374.5);
     }
 
     @Test
@@ -127,9 +135,9 @@ class ShellStiffnessTest {
         double nu = 0.3;
         double t = 2e-3;
         ShellStiffness s = ShellStiffness.isotropic(e, nu, t, 2700);
-        assertEquals(e * t / (1 - nu * nu), s.membrane()[0], 1e-3);
-        assertEquals(e * t * t * t / 12 / (1 - nu * nu), s.bending()[0], 1e-9);
-        assertEquals(5.0 / 6.0 * e / 2.6 * t, s.shear()[3], 1e-3);
+        SHEET.equal("Isotropic sheet, A11 (N/m)", e * t / (1 - nu * nu), s.membrane()[0], 1e-3);
+        SHEET.equal("Isotropic sheet, D11 (N·m)", e * t * t * t / 12 / (1 - nu * nu), s.bending()[0], 1e-9);
+        SHEET.equal("Isotropic sheet, S (N/m)", 5.0 / 6.0 * e / 2.6 * t, s.shear()[3], 1e-3);
         assertEquals(5.4, s.arealMass(), 1e-12);
     }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.laminate;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * Square simply supported [0/90/90/0] plate under q0 sin sin, E1/E2 = 25, G12 = G13 = .5 E2, G23 = .2 E2, ν12 = .25, by
@@ -13,6 +14,13 @@ import tubwright.engine.material.Ply;
  * energy shear factors computed apart; exact three-dimensional ones after Pagano and Hatfield (1972), recomputed apart.
  */
 class SimplySupportedPlateTest {
+    private static final Ladder LADDER =
+            Ladder.of(Family.TRANSVERSE_SHEAR, "Navier with shear stiffness from energy", Mark.COMPUTED);
+    private static final Ladder EXACT = Ladder.of(
+            Family.TRANSVERSE_SHEAR,
+            "Pagano and Hatfield 1972, AIAA J. 10:931, against first-order theory",
+            Mark.MEMORY_CONFIRMED);
+
     @ParameterizedTest
     @CsvSource({"4, 2.0889, 1.9367, .08", "10, .7447, .7370, .011", "20, .5138, .5130, .002", "100, .4346, .4346, .0002"
     })
@@ -37,7 +45,15 @@ class SimplySupportedPlateTest {
         double det = a11 * a22 - a12 * a12;
         double reduced = a33 - (a13 * (a22 * a13 - a12 * a23) + a23 * (a11 * a23 - a12 * a13)) / det;
         double deflection = 100 * 1e9 * h * h * h / Math.pow(a, 4) / reduced;
-        assertEquals(firstOrder, deflection, 5.1e-5);
-        assertEquals(exact, deflection, distance * exact);
+        LADDER.equal(
+                "[0/90/90/0] square plate, a/h = " + slenderness + ", 100 E2 h³w/(q a⁴)",
+                firstOrder,
+                deflection,
+                5.1e-5);
+        EXACT.equal(
+                "[0/90/90/0] square plate, a/h = " + slenderness + ", energy shear against 3-D",
+                exact,
+                deflection,
+                distance * exact);
     }
 }

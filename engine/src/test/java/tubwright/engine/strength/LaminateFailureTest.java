@@ -11,6 +11,9 @@ import tubwright.engine.laminate.Climate;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.material.Property;
 import tubwright.engine.material.Provenance;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * First and last ply of two laminates: [0/90/0] of T300/5208 (Kaw 2006, examples 5.1 to 5.3; printed values from memory,
@@ -18,6 +21,10 @@ import tubwright.engine.material.Provenance;
  * from memory; failure stresses computed apart).
  */
 class LaminateFailureTest {
+    private static final Ladder LADDER = Ladder.of(Family.CRITERIA, "Kaw 2006, ex. 5.1 to 5.3", Mark.MEMORY_CONFIRMED);
+    private static final Ladder APART = Ladder.of(
+            Family.CRITERIA, "Laminate of Soden, Hinton and Kaddour 1998, independent program", Mark.COMPUTED);
+
     private static final Laminate KAW = Plies.stack(Plies.T300_5208, 5e-3, 0, 90, 0);
     private static final Laminate QUASI_ISOTROPIC =
             Plies.stack(Plies.AS4_3501_6, 1.1e-3 / 8, 0, 45, -45, 90, 90, -45, 45, 0);
@@ -28,15 +35,31 @@ class LaminateFailureTest {
         FirstPlyFailure first = first(KAW, Criterion.TSAI_WU, Climate.NONE, 1, 0, 0);
         PlyFinding crack = first.matrix().orElseThrow();
         assertEquals(1, crack.index());
-        assertEquals(7.277e6, crack.failure().reserveFactor() * MPA * 15e-3, 500);
-        assertEquals(485.1, crack.failure().reserveFactor(), 0.05);
-        assertEquals(487.3, matrix(first(KAW, Criterion.MAXIMUM_STRESS, Climate.NONE, 1, 0, 0)), 0.05);
+        LADDER.equal(
+                "[0/90/0] pulled, first ply by Tsai–Wu (N/m)",
+                7.277e6,
+                crack.failure().reserveFactor() * MPA * 15e-3,
+                500);
+        LADDER.equal(
+                "[0/90/0] pulled, first ply by Tsai–Wu (MPa)",
+                485.1,
+                crack.failure().reserveFactor(),
+                0.05);
+        APART.equal(
+                "[0/90/0] pulled, first ply by maximum stress (MPa)",
+                487.3,
+                matrix(first(KAW, Criterion.MAXIMUM_STRESS, Climate.NONE, 1, 0, 0)),
+                0.05);
     }
 
     @Test
     void coolingTakesFortyPercentOfTheFirstCrackLoad() {
         // computed apart
-        assertEquals(285.3, matrix(first(KAW, Criterion.TSAI_WU, new Climate(-75, 0), 1, 0, 0)), 0.05);
+        APART.equal(
+                "[0/90/0] pulled, cooled by 75 K, first ply (MPa)",
+                285.3,
+                matrix(first(KAW, Criterion.TSAI_WU, new Climate(-75, 0), 1, 0, 0)),
+                0.05);
     }
 
     @Test
@@ -49,7 +72,7 @@ class LaminateFailureTest {
                 Discount.WHOLE_PLY);
         assertEquals(2, last.steps().size());
         assertEquals(2, last.steps().get(1).findings().size());
-        assertEquals(1.5e7, last.ultimateFactor() * MPA * 15e-3, 0.005e7);
+        LADDER.equal("[0/90/0] pulled, last ply (N/m)", 1.5e7, last.ultimateFactor() * MPA * 15e-3, 0.005e7);
     }
 
     @Test
@@ -64,28 +87,56 @@ class LaminateFailureTest {
 
     @Test
     void cureStressLeavesLittleBeforeTheFirstCrackButNotBeforeFibreFailure() {
-        assertEquals(34.9, matrix(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, CURED_AT_177, 1, 0, 0)), 0.05);
-        assertEquals(29.4, matrix(first(QUASI_ISOTROPIC, Criterion.TSAI_WU, CURED_AT_177, 1, 0, 0)), 0.05);
-        assertEquals(34.9, matrix(first(QUASI_ISOTROPIC, Criterion.PUCK, CURED_AT_177, 1, 0, 0)), 0.05);
+        APART.equal(
+                "[0/±45/90]s cooled, first crack by maximum stress (MPa)",
+                34.9,
+                matrix(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, CURED_AT_177, 1, 0, 0)),
+                0.05);
+        APART.equal(
+                "[0/±45/90]s cooled, first crack by Tsai–Wu (MPa)",
+                29.4,
+                matrix(first(QUASI_ISOTROPIC, Criterion.TSAI_WU, CURED_AT_177, 1, 0, 0)),
+                0.05);
+        APART.equal(
+                "[0/±45/90]s cooled, first crack by Puck (MPa)",
+                34.9,
+                matrix(first(QUASI_ISOTROPIC, Criterion.PUCK, CURED_AT_177, 1, 0, 0)),
+                0.05);
         double fibre = fibre(first(QUASI_ISOTROPIC, Criterion.PUCK, CURED_AT_177, 1, 0, 0));
         assertTrue(fibre > 790 && fibre < 830, "compression left in the fibres helps a little: " + fibre);
     }
 
     @Test
     void fibreFailureWithoutSofteningComputedApart() {
-        assertEquals(790.5, fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 1, 0, 0)), 0.05);
-        assertEquals(599.9, fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, -1, 0, 0)), 0.05);
-        assertEquals(472.8, fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 0, 0, 1)), 0.05);
-        assertEquals(913.3, fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 0.5, 1, 0)), 0.05);
+        APART.equal(
+                "[0/±45/90]s fibre failure in tension (MPa)",
+                790.5,
+                fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 1, 0, 0)),
+                0.05);
+        APART.equal(
+                "[0/±45/90]s fibre failure in compression (MPa)",
+                599.9,
+                fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, -1, 0, 0)),
+                0.05);
+        APART.equal(
+                "[0/±45/90]s fibre failure in shear (MPa)",
+                472.8,
+                fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 0, 0, 1)),
+                0.05);
+        APART.equal(
+                "[0/±45/90]s fibre failure in tension 2:1 (MPa)",
+                913.3,
+                fibre(first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, 0.5, 1, 0)),
+                0.05);
     }
 
     /** A net of fibres in four directions: a third of XT in tension, 780 MPa at 2:1 (computed apart). */
     @Test
     void withTheMatrixGoneTheFibresActAsANet() {
-        assertEquals(650, ultimate(1, 0, 0.001), 0.05);
-        assertEquals(780, ultimate(0.5, 1, 0.001), 0.05);
+        APART.equal("[0/±45/90]s as a net, tension (MPa)", 650, ultimate(1, 0, 0.001), 0.05);
+        APART.equal("[0/±45/90]s as a net, tension 2:1 (MPa)", 780, ultimate(0.5, 1, 0.001), 0.05);
         // A matrix that cracks late leaves the plies along the load whole, which helps them a little.
-        assertEquals(650.9, ultimate(1, 0, 1), 0.05);
+        APART.equal("[0/±45/90]s as a net, with a sound matrix (MPa)", 650.9, ultimate(1, 0, 1), 0.05);
     }
 
     private static double ultimate(double x, double y, double shareOfMatrixStrength) {
@@ -108,17 +159,20 @@ class LaminateFailureTest {
     private static void assertFirstCracks(
             double x, double y, double xy, double maximumStress, double tsaiWu, double puck) {
         double digit = maximumStress == Math.rint(maximumStress) ? 0.5 : 0.05;
-        assertEquals(
+        APART.equal(
+                "[0/±45/90]s at " + x + " : " + y + " : " + xy + ", first crack by maximum stress (MPa)",
                 maximumStress,
                 first(QUASI_ISOTROPIC, Criterion.MAXIMUM_STRESS, Climate.NONE, x, y, xy)
                         .reserveFactor(),
                 digit);
-        assertEquals(
+        APART.equal(
+                "[0/±45/90]s at " + x + " : " + y + " : " + xy + ", first crack by Tsai–Wu (MPa)",
                 tsaiWu,
                 first(QUASI_ISOTROPIC, Criterion.TSAI_WU, Climate.NONE, x, y, xy)
                         .reserveFactor(),
                 digit);
-        assertEquals(
+        APART.equal(
+                "[0/±45/90]s at " + x + " : " + y + " : " + xy + ", first crack by Puck (MPa)",
                 puck,
                 first(QUASI_ISOTROPIC, Criterion.PUCK, Climate.NONE, x, y, xy).reserveFactor(),
                 digit);

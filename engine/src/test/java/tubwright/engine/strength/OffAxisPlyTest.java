@@ -7,12 +7,19 @@ import static tubwright.engine.strength.Plies.MPA;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * A ply loaded at an angle to its fibres. Kaw 2006, examples 2.17 to 2.20: σx = 2S, σy = −3S, τxy = 4S on a ply at 60°
  * (printed values from memory, reproduced by computation); uniaxial strengths computed apart, each to its last digit.
  */
 class OffAxisPlyTest {
+    private static final Ladder LADDER =
+            Ladder.of(Family.CRITERIA, "Kaw 2006, ex. 2.17 to 2.20", Mark.MEMORY_CONFIRMED);
+    private static final Ladder APART = Ladder.of(Family.CRITERIA, "Independent program", Mark.COMPUTED);
+
     private static final PlyStrengths KAW = Plies.strengths(Plies.T300_5208);
 
     /** Kaw's load at S = 1 MPa. */
@@ -26,17 +33,17 @@ class OffAxisPlyTest {
 
     @Test
     void theSixtyDegreePlyOfKawFailsWhereHeSays() {
-        assertEquals(16.33, largestLoad(MaximumStress.of(KAW)), 0.005);
-        assertEquals(10.94, largestLoad(TsaiHill.plain(KAW)), 0.005);
-        assertEquals(16.06, largestLoad(TsaiHill.modified(KAW)), 0.005);
-        assertEquals(22.39, largestLoad(TsaiWu.of(KAW, -0.5)), 0.005);
-        assertEquals(16.33, largestLoad(strain(Plies.T300_5208)), 0.005);
+        LADDER.equal("60° ply, maximum stress (MPa)", 16.33, largestLoad(MaximumStress.of(KAW)), 0.005);
+        LADDER.equal("60° ply, Tsai–Hill (MPa)", 10.94, largestLoad(TsaiHill.plain(KAW)), 0.005);
+        LADDER.equal("60° ply, modified Tsai–Hill (MPa)", 16.06, largestLoad(TsaiHill.modified(KAW)), 0.005);
+        LADDER.equal("60° ply, Tsai–Wu (MPa)", 22.39, largestLoad(TsaiWu.of(KAW, -0.5)), 0.005);
+        LADDER.equal("60° ply, maximum strain (MPa)", 16.33, largestLoad(strain(Plies.T300_5208)), 0.005);
     }
 
     @Test
     void theInteractionTermAndTheTransverseShearStrengthMatterAsComputedApart() {
-        assertEquals(22.50, largestLoad(TsaiWu.of(KAW, 0)), 0.005);
-        assertEquals(16.07, largestLoad(Hashin.of(KAW)), 0.005);
+        APART.equal("60° ply, Tsai–Wu without interaction (MPa)", 22.50, largestLoad(TsaiWu.of(KAW, 0)), 0.005);
+        APART.equal("60° ply, Hashin (MPa)", 16.07, largestLoad(Hashin.of(KAW)), 0.005);
     }
 
     @Test
@@ -78,11 +85,13 @@ class OffAxisPlyTest {
                 Puck.of(s, PuckSlopes.CARBON));
         double[] expected = {maximumStress, tsaiHill, tsaiWu, hashin, puck};
         for (int i = 0; i < expected.length; i++) {
-            assertEquals(
+            APART.equal(
+                    (ply.equals(Plies.T300_5208) ? "T300/5208" : "AS4/3501-6")
+                            + (sign > 0 ? " pulled at " : " pressed at ") + degrees + "°, "
+                            + criteria.get(i).name(),
                     expected[i],
                     criteria.get(i).reserveFactor(unit[0], unit[1], unit[2]),
-                    0.0501,
-                    criteria.get(i).name() + " at " + degrees);
+                    0.0501);
         }
         var failure = (PlyFailure.Reached) criteria.get(4).assess(unit, new double[3]);
         assertEquals(mode, failure.mode());

@@ -6,15 +6,24 @@ import static tubwright.engine.strength.Plies.MPA;
 
 import org.junit.jupiter.api.Test;
 import tubwright.engine.material.Ply;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Stress exposures of four plies after Puck, Kopp and Knops 2002; slopes from memory, all values computed apart. */
 class PuckInterFibreTest {
+    private static final Ladder LADDER = Ladder.of(
+            Family.CRITERIA,
+            "Puck, Kopp and Knops 2002, Compos. Sci. Technol. 62:371; independent program",
+            Mark.COMPUTED);
+
     /** (σ2, τ21), MPa. */
     private static final double[][] STRESSES = {{20, 40}, {-30, 90}, {-60, 80}, {-100, 60}, {-100, 100}};
 
     @Test
     void as4In3501() {
         assertTable(
+                "AS4/3501-6",
                 Plies.AS4_3501_6,
                 PuckSlopes.CARBON,
                 77.31,
@@ -32,6 +41,7 @@ class PuckInterFibreTest {
     @Test
     void t300In914() {
         assertTable(
+                "T300/914C",
                 Plies.T300_914C,
                 PuckSlopes.CARBON,
                 77.49,
@@ -49,6 +59,7 @@ class PuckInterFibreTest {
     @Test
     void glassInLy556() {
         assertTable(
+                "LY556 glass",
                 Plies.GLASS_LY556,
                 PuckSlopes.GLASS,
                 48.75,
@@ -66,6 +77,7 @@ class PuckInterFibreTest {
     @Test
     void glassInMy750() {
         assertTable(
+                "MY750 glass",
                 Plies.GLASS_MY750,
                 PuckSlopes.GLASS,
                 60.12,
@@ -100,6 +112,7 @@ class PuckInterFibreTest {
     }
 
     private static void assertTable(
+            String name,
             Ply ply,
             PuckSlopes slopes,
             double resistance,
@@ -109,20 +122,27 @@ class PuckInterFibreTest {
             String modes,
             double... exposures) {
         PlyStrengths s = Plies.strengths(ply);
-        assertEquals(resistance, Puck.actionPlaneResistance(s, slopes) / MPA, 0.005);
-        assertEquals(transverseSlope, Puck.transverseSlope(s, slopes), 0.00005);
-        assertEquals(borderShear, Puck.borderShear(s, slopes) / MPA, 0.005);
+        LADDER.equal("Puck, " + name + ", RA (MPa)", resistance, Puck.actionPlaneResistance(s, slopes) / MPA, 0.005);
+        LADDER.equal("Puck, " + name + ", transverse slope", transverseSlope, Puck.transverseSlope(s, slopes), 0.00005);
+        LADDER.equal("Puck, " + name + ", τ21c (MPa)", borderShear, Puck.borderShear(s, slopes) / MPA, 0.005);
         PlyCriterion criterion = Puck.of(s, slopes);
         for (int i = 0; i < exposures.length; i++) {
             double s2 = STRESSES[i][0] * MPA;
             double s12 = STRESSES[i][1] * MPA;
-            assertEquals(exposures[i], Puck.exposure(s, slopes, s2, s12), 0.00005);
+            LADDER.equal(
+                    "Puck, " + name + ", exposure at (" + STRESSES[i][0] + ", " + STRESSES[i][1] + ") MPa",
+                    exposures[i],
+                    Puck.exposure(s, slopes, s2, s12),
+                    0.00005);
             var failure = (PlyFailure.Reached) criterion.assess(new double[] {0, s2, s12}, new double[3]);
             assertEquals("INTER_FIBRE_" + modes.charAt(i), failure.mode().name());
         }
         var crushed = (PlyFailure.Reached) criterion.assess(new double[] {0, -MPA, 0}, new double[3]);
         assertEquals(s.yc(), crushed.reserveFactor() * MPA, 1e-3);
-        assertEquals(
-                angleInPureCompression, Math.toDegrees(crushed.fractureAngle().orElseThrow()), 0.05);
+        LADDER.equal(
+                "Puck, " + name + ", plane of pure compression (°)",
+                angleInPureCompression,
+                Math.toDegrees(crushed.fractureAngle().orElseThrow()),
+                0.05);
     }
 }

@@ -8,9 +8,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tubwright.engine.structure.BeamSection;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Natural modes of beams, rings and frames against closed forms and the NAFEMS set of 1987 (FV2, FV4, FV5, FV6). */
 class BeamModesTest {
+    private static final Ladder EULER =
+            Ladder.of(Family.BEAMS, "Euler and Bernoulli beams, roots of the frequency equation", Mark.EXACT);
+    private static final Ladder RODS =
+            Ladder.of(Family.BEAMS, "(2n − 1) c/4L, with the (kh)²/24 of two-node elements", Mark.EXACT);
+    private static final Ladder FV6 = Ladder.of(Family.BEAMS, "NAFEMS FV6, ring", Mark.MEMORY_CONFIRMED);
+    private static final Ladder FV5 = Ladder.of(Family.BEAMS, "NAFEMS FV5, deep beam", Mark.MEMORY);
+    private static final Ladder FV2 = Ladder.of(Family.BEAMS, "NAFEMS FV2, double cross", Mark.MEMORY_CONFIRMED);
+    private static final Ladder FV4 =
+            Ladder.of(Family.BEAMS, "NAFEMS FV4, cantilever with masses on arms", Mark.MEMORY);
+
     private static final double E = 200e9;
     private static final double NU = 0.3;
     private static final double G = E / (2 * (1 + NU));
@@ -63,7 +76,12 @@ class BeamModesTest {
         double[] exact = {b1, b2, b3};
         for (int k = 0; k < 3; k++) {
             double reference = exact[k] * exact[k] * Math.sqrt(E * i / (RHO * area));
-            assertEquals(1, w[k + (free ? 2 : 0)] / reference, 1e-3);
+            EULER.within(
+                    1e-3,
+                    "Slender beam, " + ends + ", ω" + (k + 1) + " (1/s)",
+                    "24 beams",
+                    reference,
+                    w[k + (free ? 2 : 0)]);
         }
     }
 
@@ -85,7 +103,12 @@ class BeamModesTest {
             for (int k = 0; k < 3; k++) {
                 double exact = (2 * k + 1) * Math.PI / 2 * c;
                 double h = (2 * k + 1) * Math.PI / 2 / 40;
-                assertEquals(1 + h * h / 24, w[k] / exact, 1e-5);
+                RODS.within(
+                        1e-5,
+                        (freedom == 0 ? "Rod" : "Shaft") + ", ω" + (k + 1) + " (1/s)",
+                        "40 beams",
+                        exact * (1 + h * h / 24),
+                        w[k]);
             }
         }
     }
@@ -112,8 +135,8 @@ class BeamModesTest {
         assertEquals(51.849, out, 0.02);
         assertEquals(53.382, in, 0.02);
         for (int k = 0; k < 2; k++) {
-            assertEquals(1, w[6 + k] / (2 * Math.PI) / out, 4e-3);
-            assertEquals(1, w[8 + k] / (2 * Math.PI) / in, 4e-3);
+            FV6.within(4e-3, "Ring out of its plane, " + (k + 1) + " (Hz)", "60 beams", out, w[6 + k] / (2 * Math.PI));
+            FV6.within(4e-3, "Ring in its plane, " + (k + 1) + " (Hz)", "60 beams", in, w[8 + k] / (2 * Math.PI));
         }
         assertTrue(w[5] < 1e-2 * w[6]);
     }
@@ -131,7 +154,7 @@ class BeamModesTest {
         double[] expected = {42.649, 42.649, 77.542, 125.00, 148.31, 148.31, 233.10, 284.55, 284.55};
         double[] w = m.frequencies(9);
         for (int k = 0; k < 9; k++) {
-            assertEquals(1, w[k] / (2 * Math.PI) / expected[k], 0.01, "mode " + k);
+            FV5.within(.01, "Deep beam, mode " + (k + 1) + " (Hz)", "20 beams", expected[k], w[k] / (2 * Math.PI));
         }
     }
 
@@ -170,7 +193,12 @@ class BeamModesTest {
         }
         for (int k = 0; k < 16; k++) {
             double root = roots[k == 0 ? 0 : k < 8 ? 1 : k == 8 ? 2 : 3];
-            assertEquals(1, w[k] / (2 * Math.PI) / (root * root * unit), 0.002, "mode " + k);
+            FV2.within(
+                    .002,
+                    "Double cross, mode " + (k + 1) + " (Hz)",
+                    "8 beams an arm",
+                    root * root * unit,
+                    w[k] / (2 * Math.PI));
         }
     }
 
@@ -195,7 +223,7 @@ class BeamModesTest {
         double[] expected = {1.723, 1.727, 7.413, 9.972, 18.155, 26.957};
         double[] w = m.frequencies(6);
         for (int k = 0; k < 6; k++) {
-            assertEquals(1, w[k] / (2 * Math.PI) / expected[k], 0.01, "mode " + k);
+            FV4.within(.01, "Masses on arms, mode " + (k + 1) + " (Hz)", "10 beams", expected[k], w[k] / (2 * Math.PI));
         }
     }
 }

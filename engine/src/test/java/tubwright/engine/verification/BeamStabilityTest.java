@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.verification;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tubwright.engine.structure.BeamSection;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Columns, frames and narrow beams against closed forms of elastic stability (Timoshenko and Gere 1961; from memory). */
 class BeamStabilityTest {
+    private static final Ladder LADDER = Ladder.of(Family.BEAMS, "Timoshenko and Gere 1961", Mark.MEMORY_CONFIRMED);
+
     private static final double E = 200e9;
     private static final double G = 80e9;
     private static final double L = 2;
@@ -50,7 +53,7 @@ class BeamStabilityTest {
         }
         m.load(8, 0, -1);
         double exact = factor * Math.PI * Math.PI * E * I / (L * L);
-        assertEquals(1, m.buckling(1)[0] / exact, 1e-3);
+        LADDER.within(1e-3, "Column, " + ends + ", load (N)", "8 beams", exact, m.buckling(1)[0]);
     }
 
     @Test
@@ -63,7 +66,12 @@ class BeamStabilityTest {
             m.hold(n, 1, 2);
             m.load(n, 0, -1);
             double euler = Math.PI * Math.PI * E * I / (L * L);
-            assertEquals(expected[k], m.buckling(1)[0] / euler, k == 0 ? 1e-9 : 1e-4);
+            LADDER.within(
+                    k == 0 ? 1e-9 : 1e-4,
+                    "Pinned column, share of Euler's load",
+                    n + " beams",
+                    expected[k],
+                    m.buckling(1)[0] / euler);
         }
     }
 
@@ -76,7 +84,7 @@ class BeamStabilityTest {
         m.load(16, 0, -1);
         double euler = Math.PI * Math.PI * E * I / (L * L);
         double engesser = 1 / (1 / euler + 1 / (G * area));
-        assertEquals(1, m.buckling(1)[0] / engesser, 1e-3);
+        LADDER.within(1e-3, "Column soft in shear (N)", "16 beams", engesser, m.buckling(1)[0]);
     }
 
     @ParameterizedTest
@@ -122,7 +130,12 @@ class BeamStabilityTest {
                 high = x;
             }
         }
-        assertEquals(1, m.buckling(1)[0] / (low * low * E * I / (h * h)), 1e-4);
+        LADDER.within(
+                1e-4,
+                "Portal on pinned feet, girder " + stiffness + " as stiff, sway (N)",
+                "18 beams",
+                low * low * E * I / (h * h),
+                m.buckling(1)[0]);
     }
 
     @Test
@@ -134,7 +147,7 @@ class BeamStabilityTest {
         m.hold(0, 0, 1, 2, 3, 4, 5);
         m.load(n, 2, -1);
         double exact = 4.0126 * Math.sqrt(E * I * G * I / 2) / (L * L);
-        assertEquals(1, m.buckling(1)[0] / exact, 2e-3);
+        LADDER.within(2e-3, "Narrow cantilever tipping over (N)", "16 beams", exact, m.buckling(1)[0]);
     }
 
     @Test
@@ -148,7 +161,7 @@ class BeamStabilityTest {
         m.load(0, 4, 1);
         m.load(n, 4, -1);
         double exact = Math.PI / L * Math.sqrt(E * I * G * I / 2);
-        assertEquals(1, m.buckling(1)[0] / exact, 2e-3);
+        LADDER.within(2e-3, "Narrow beam under end moments (N·m)", "16 beams", exact, m.buckling(1)[0]);
     }
 
     @Test
@@ -159,6 +172,6 @@ class BeamStabilityTest {
         StabilityModel m = column(n, open);
         m.hold(0, 0, 1, 2, 3, 4, 5);
         m.load(n, 0, -1);
-        assertEquals(1, m.buckling(1)[0] / (G * I / 100 * 1e-3 / (2e3 * I)), 1e-9);
+        LADDER.within(1e-9, "Open column twisting (N)", "4 beams", G * I / 100 * 1e-3 / (2e3 * I), m.buckling(1)[0]);
     }
 }

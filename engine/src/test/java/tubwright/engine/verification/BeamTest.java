@@ -8,9 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.structure.Beam;
 import tubwright.engine.structure.BeamSection;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Beams against Timoshenko's closed forms. */
 class BeamTest {
+    private static final Ladder LADDER = Ladder.of(Family.BEAMS, "Timoshenko beam theory", Mark.EXACT);
+    private static final Ladder BETA = Ladder.of(Family.BEAMS, "Timoshenko and Goodier 1970, table", Mark.MEMORY);
+
     private static final double E = 200e9;
     private static final double G = 77e9;
     private static final BeamSection BAR = BeamSection.rectangle(E, G, 8000, .06, .1);
@@ -26,9 +32,14 @@ class BeamTest {
         double[] u = tip(k, new double[] {0, 0, 1000, 50, 0, 0});
         // w = PL³/3EI + PL/kGA, slope PL²/2EI, twist TL/GJ
         double ei = E * BAR.inertiaY();
-        assertEquals(1000 * l * l * l / (3 * ei) + 1000 * l / (G * BAR.shearAreaZ()), u[2], 1e-12 * Math.abs(u[2]));
-        assertEquals(-1000 * l * l / (2 * ei), u[4], 1e-12 * Math.abs(u[4]));
-        assertEquals(50 * l / (G * BAR.torsionConstant()), u[3], 1e-12 * Math.abs(u[3]));
+        LADDER.within(
+                1e-12,
+                "Cantilever, tip deflection (m)",
+                "1 beam",
+                1000 * l * l * l / (3 * ei) + 1000 * l / (G * BAR.shearAreaZ()),
+                u[2]);
+        LADDER.within(1e-12, "Cantilever, tip slope (rad)", "1 beam", -1000 * l * l / (2 * ei), u[4]);
+        LADDER.within(1e-12, "Cantilever, tip twist (rad)", "1 beam", 50 * l / (G * BAR.torsionConstant()), u[3]);
         double[] v = tip(k, new double[] {7, 300, 0, 0, 0, 0});
         assertEquals(300 * l * l * l / (3 * E * BAR.inertiaZ()) + 300 * l / (G * BAR.shearAreaY()), v[1], 1e-12 * v[1]);
         assertEquals(7 * l / (E * BAR.area()), v[0], 1e-12 * v[0]);
@@ -37,8 +48,16 @@ class BeamTest {
     @Test
     void torsionConstantOfARectangleIsSaintVenants() {
         // β = 0.2287 at side ratio 2 and 0.1406 for a square: table in Timoshenko and Goodier (1970), from memory
-        assertEquals(.2287, BeamSection.rectangle(1, 1, 0, .2, .1).torsionConstant() / (.2 * .001), 5e-5);
-        assertEquals(.1406, BeamSection.rectangle(1, 1, 0, .1, .1).torsionConstant() / (.1 * .001), 5e-5);
+        BETA.equal(
+                "Torsion constant of a rectangle 2 : 1, β",
+                .2287,
+                BeamSection.rectangle(1, 1, 0, .2, .1).torsionConstant() / (.2 * .001),
+                5e-5);
+        BETA.equal(
+                "Torsion constant of a square, β",
+                .1406,
+                BeamSection.rectangle(1, 1, 0, .1, .1).torsionConstant() / (.1 * .001),
+                5e-5);
     }
 
     @Test
@@ -63,7 +82,8 @@ class BeamTest {
                 moved[6 * n + c] += d[c];
             }
         }
-        assertEquals(energy(straight, moved), energy(k, u), 1e-12 * energy(k, u));
+        LADDER.within(
+                1e-12, "Bar on rigid arms, energy of Tᵀ K T (J)", "1 beam", energy(straight, moved), energy(k, u));
         double[] e = Eigenvalues.of(k, 12);
         for (int i = 0; i < 6; i++) {
             assertEquals(0, e[i], 1e-10 * e[11]);
@@ -82,7 +102,7 @@ class BeamTest {
         System.arraycopy(u, 0, full, 6, 6);
         double[] f = b.endForces(full);
         assertEquals(5000, f[6], 1e-8);
-        assertEquals(5000 * e, Math.abs(f[10]), 1e-8);
+        LADDER.within(1e-12, "Eccentric pull, moment (N·m)", "1 beam", 5000 * e, Math.abs(f[10]));
     }
 
     @Test
@@ -110,7 +130,7 @@ class BeamTest {
             mu += energy(m, u);
         }
         double exact = Math.pow(Math.PI / l, 4) * E * 1e-9 / (8000 * 1e-4);
-        assertEquals(1, ku / mu / exact, 2e-4);
+        LADDER.within(2e-4, "Supported bar, ω² by Rayleigh's quotient (1/s²)", "8 beams", exact, ku / mu);
     }
 
     @Test

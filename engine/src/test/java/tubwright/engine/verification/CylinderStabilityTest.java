@@ -6,18 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Thin cylinders on diaphragms: frequencies against Sanders' theory, buckling against classical closed forms. */
 class CylinderStabilityTest {
+    private static final Ladder SANDERS = Ladder.of(
+            Family.FREQUENCIES, "Sanders 1959, thin cylinder on diaphragms, 3 × 3 in the test", Mark.COMPUTED);
+    private static final Ladder LORENZ = Ladder.of(Family.BUCKLING, "Lorenz 1908, Timoshenko 1910", Mark.EXACT);
+    private static final Ladder BORESI = Ladder.of(Family.BUCKLING, "Boresi 1955, dead radial load", Mark.MEMORY);
+
     private static final double NU = 0.3;
 
     /** A sector of a cylinder about x, of the given angle and length; node (i along, j round) = j (nx + 1) + i. */
-    private static StabilityModel sector(double[] laminate, double radius, double length, double angle, int nx, int nr) {
+    private static StabilityModel sector(
+            double[] laminate, double radius, double length, double angle, int nx, int nr) {
         StabilityModel m = new StabilityModel(laminate);
         m.normal = x -> Vectors.unit(0, x[1], x[2]);
-        ObstacleCourse.grid(m, ObstacleCourse.Kind.QUADS, nx, nr, (a, b) -> new double[] {
-            length * a, radius * Math.sin(angle * b), radius * Math.cos(angle * b)
-        });
+        ObstacleCourse.grid(m, ObstacleCourse.Kind.QUADS, nx, nr, (a, b) ->
+                new double[] {length * a, radius * Math.sin(angle * b), radius * Math.cos(angle * b)});
         // Along x then towards +y at the crown: x × y = z, outward.
         return m;
     }
@@ -90,7 +98,12 @@ class CylinderStabilityTest {
             double parameter = v * Math.sqrt(1 - NU * NU);
             nearest = Math.abs(parameter - exact) < Math.abs(nearest - exact) ? parameter : nearest;
         }
-        assertEquals(1, nearest / exact, 1e-2);
+        SANDERS.within(
+                1e-2,
+                "Cylinder L/R = " + lr + ", R/t = " + rt + ", n = " + n + ", Ω",
+                "10 × 16 quads a half wave round",
+                exact,
+                nearest);
     }
 
     @Test
@@ -120,13 +133,15 @@ class CylinderStabilityTest {
             }
             n[k] = m.uniformBuckling(1, -1, 0, 0)[0];
         }
-        assertEquals(1, n[1] / least, 1e-2);
-        assertEquals(1, (n[1] + (n[1] - n[0]) / 3) / least, 6e-3);
+        LORENZ.within(1e-2, "Cylinder pressed along, rings (N/m)", "48 quads", least, n[1]);
+        LORENZ.within(
+                6e-3, "Cylinder pressed along, rings (N/m)", "carried to size zero", least, n[1] + (n[1] - n[0]) / 3);
     }
 
     @Test
     void aRingUnderDeadRadialLoadBucklesAtFourTimesItsStiffness() {
-        // p = 4 D/R³ for loads that keep their direction (3 D/R³ for a fluid; Boresi 1955, from memory). The stiffness of
+        // p = 4 D/R³ for loads that keep their direction (3 D/R³ for a fluid; Boresi 1955, from memory). The stiffness
+        // of
         // a load that follows the surface is not part of the model.
         double t = 0.01;
         double[] c = Laminates.isotropic(1, NU, t);
@@ -143,7 +158,7 @@ class CylinderStabilityTest {
             p[k] = m.uniformBuckling(1, 0, -1, 0)[0];
         }
         double exact = 4 * c[27];
-        assertEquals(1, p[1] / exact, 1e-2);
-        assertEquals(1, (p[1] + (p[1] - p[0]) / 3) / exact, 3e-3);
+        BORESI.within(1e-2, "Ring under radial load (N/m)", "48 quads a quarter", exact, p[1]);
+        BORESI.within(3e-3, "Ring under radial load (N/m)", "carried to size zero", exact, p[1] + (p[1] - p[0]) / 3);
     }
 }

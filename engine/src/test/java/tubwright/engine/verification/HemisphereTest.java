@@ -11,14 +11,14 @@ import tubwright.engine.verification.ObstacleCourse.Kind;
 /** Hemispheres under two pairs of forces: bending almost without stretching, the test for membrane locking. */
 class HemisphereTest {
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"QUADS", "TRIANGLES"})
     void withAHoleAtThePole(Kind kind) {
         // .0940 MacNeal and Harder (1985), from memory; .093 Simo, Fox and Rifai (1989)
         assertEquals(1, ObstacleCourse.holedHemisphere(kind, 16) / .0940, .015);
     }
 
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"QUADS", "TRIANGLES"})
     void closed(Kind kind) {
         // .0924, the value in use for the closed hemisphere since MacNeal and Harder (1985)
         assertEquals(1, ObstacleCourse.fullHemisphere(kind, 16) / .0924, .01);

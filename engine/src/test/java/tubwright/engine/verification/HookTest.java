@@ -10,7 +10,7 @@ import tubwright.engine.verification.ObstacleCourse.Kind;
 /** Raasch's hook, which elements with a wrong drilling coupling answer ever softer as the mesh is refined. */
 class HookTest {
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"QUADS", "TRIANGLES"})
     void tipMovesAsSolidModelsAndShearFlexibleShellsSay(Kind kind) {
         // 5.02 in published for shells; 4.9352 in Knight (1997, AIAA J. 35:375), a solid model, from memory
         double tip = ObstacleCourse.hook(kind, 10, 72);

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.verification;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tubwright.engine.verification.ObstacleCourse.Kind;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * Square laminated plates under uniform pressure, centre deflection 100 w E2 h³/(q a⁴), against Navier's series of
@@ -13,6 +14,11 @@ import tubwright.engine.verification.ObstacleCourse.Kind;
  * E1/E2 = 25, G12 = G13 = 0.5 E2, G23 = 0.2 E2, ν12 = 0.25, shear factor 5/6.
  */
 class LaminatedPlateTest {
+    private static final Ladder LADDER = Ladder.of(
+            Family.LAMINATED_PLATES,
+            "Navier; Reddy, Mechanics of Laminated Composite Plates and Shells",
+            Mark.MEMORY_CONFIRMED);
+
     @ParameterizedTest
     @CsvSource({
         "0/90, 10, 1.9469",
@@ -27,10 +33,12 @@ class LaminatedPlateTest {
     void bendsAsNavierSays(String angles, double slenderness, double expected) {
         double coarse = deflection(Kind.QUADS, angles, slenderness, 8);
         double fine = deflection(Kind.QUADS, angles, slenderness, 16);
-        assertEquals(expected, fine, .004 * expected);
+        String name = "[" + angles + "], a/h = " + slenderness + ", deflection under pressure";
+        LADDER.within(.004, name, "16 × 16 quads", expected, fine);
         // Error falls with the square of the size: extrapolation leaves next to none.
-        assertEquals(expected, (4 * fine - coarse) / 3, .0005 * expected);
-        assertEquals(expected, deflection(Kind.TRIANGLES, angles, slenderness, 16), .02 * expected);
+        LADDER.within(.0005, name, "quads, carried to size zero", expected, (4 * fine - coarse) / 3);
+        LADDER.within(
+                .02, name, "16 × 16 pairs of triangles", expected, deflection(Kind.TRIANGLES, angles, slenderness, 16));
     }
 
     private static double deflection(Kind kind, String angles, double slenderness, int n) {

@@ -7,6 +7,7 @@ import static java.lang.Math.sin;
 import static java.lang.Math.sqrt;
 import static java.lang.Math.toRadians;
 
+import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 
 /** Published shell problems as functions of the mesh; each returns the quantity the source tabulates. */
@@ -14,7 +15,9 @@ final class ObstacleCourse {
     /** Element shape of a mesh. */
     enum Kind {
         QUADS,
-        TRIANGLES
+        TRIANGLES,
+        /** Quads with every inner node moved by up to a quarter of a cell each way, always the same way. */
+        DISTORTED
     }
 
     private ObstacleCourse() {}
@@ -24,13 +27,17 @@ final class ObstacleCourse {
         int base = m.nodes.size();
         for (int j = 0; j <= ny; j++) {
             for (int i = 0; i <= nx; i++) {
-                m.nodes.add(map.apply((double) i / nx, (double) j / ny));
+                boolean moved = kind == Kind.DISTORTED && i > 0 && j > 0 && i < nx && j < ny;
+                SplittableRandom random = new SplittableRandom(1_000_003L * i + j);
+                double di = moved ? random.nextDouble(-.25, .25) : 0;
+                double dj = moved ? random.nextDouble(-.25, .25) : 0;
+                m.nodes.add(map.apply((i + di) / nx, (j + dj) / ny));
             }
         }
         for (int j = 0; j < ny; j++) {
             for (int i = 0; i < nx; i++) {
                 int a = base + j * (nx + 1) + i;
-                if (kind == Kind.QUADS) {
+                if (kind != Kind.TRIANGLES) {
                     m.element(a, a + 1, a + nx + 2, a + nx + 1);
                 } else {
                     m.triangles(false, a, a + 1, a + nx + 2, a + nx + 1);

@@ -149,7 +149,9 @@ class StabilityModel extends ShellModel {
     double[] frequencies(int count, double shift) {
         SymmetricPattern pattern = pattern();
         latest = LowestModes.of(stiffnessMatrix(pattern), massMatrix(pattern), count, shift, Solvers.best());
-        return Arrays.stream(latest.values()).map(v -> Math.sqrt(Math.max(0, v))).toArray();
+        return Arrays.stream(latest.values())
+                .map(v -> Math.sqrt(Math.max(0, v)))
+                .toArray();
     }
 
     double[] shape(int k) {

@@ -9,7 +9,7 @@ import tubwright.engine.verification.ObstacleCourse.Kind;
 /** Plates 20 000 times wider than thick: no trace of shear locking may show. Quarter models. */
 class ThinPlateTest {
     /** Navier's double series, centre deflection of the simply supported plate 2 × b of MacNeal and Harder. */
-    private static double navier(double b, boolean point) {
+    static double navier(double b, boolean point) {
         double d = 1.6e-6;
         double a = 2;
         double sum = 0;

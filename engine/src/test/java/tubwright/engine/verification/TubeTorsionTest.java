@@ -1,14 +1,25 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.verification;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /** Thin-walled tubes in torsion, closed and slit, metal and laminated. */
 class TubeTorsionTest {
+    private static final Ladder BREDT =
+            Ladder.of(Family.TORSION, "Bredt 1896 and Batho 1915, GJ = 4A²/∮ds/Gt + Σ G b t³/3", Mark.EXACT);
+    private static final Ladder POLYGON =
+            Ladder.of(Family.TORSION, "T a66/(2πR³) times the polygon of the facets", Mark.COMPUTED);
+    private static final Ladder UNIFORM =
+            Ladder.of(Family.TORSION, "Circumferentially uniform stiffness, hoop force condensed", Mark.EXACT);
+    private static final Ladder SAINT_VENANT = Ladder.of(Family.TORSION, "Saint-Venant, J = 2πRt³/3", Mark.EXACT);
+    private static final Ladder VLASOV =
+            Ladder.of(Family.TORSION, "Vlasov 1961, Γ = (2πtR⁵/3)(π² − 6); shear of the warping left out", Mark.EXACT);
+
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     void aBoxTwistsAsBredtAndBathoSay(int elementsPerWall) {
@@ -17,7 +28,7 @@ class TubeTorsionTest {
         double t = .004;
         double gj = g * (4 * .06 * .06 * t + t * t * t / 3);
         double twist = Tubes.box(.3, .2, elementsPerWall, 3, 10, Laminates.isotropic(70e9, .33, t), true);
-        assertEquals(1, twist * gj / 3, 5e-4);
+        BREDT.within(5e-4, "Box .3 × .2 m, θ/T (rad/N·m)", elementsPerWall + " elements a wall", 3 / gj, twist);
     }
 
     @Test
@@ -28,7 +39,12 @@ class TubeTorsionTest {
         for (int n : new int[] {16, 32}) {
             double p = Math.PI / n;
             double polygon = n / Math.PI * Math.sin(p) * Math.cos(p) * Math.cos(p);
-            assertEquals(1, Tubes.circle(40, n, true, 800, 2 * n, c, true) / exact * polygon, .003);
+            POLYGON.within(
+                    .003,
+                    "Round tube of [±45]2s, θ/T (rad/N·mm)",
+                    n + " facets",
+                    exact / polygon,
+                    Tubes.circle(40, n, true, 800, 2 * n, c, true));
         }
     }
 
@@ -47,14 +63,24 @@ class TubeTorsionTest {
         double gj = a66 * 4 * b * h * b * h / round - coupling * coupling / (a11 * round);
         double shorter = Tubes.box(b, h, elementsPerWall, 1200, 12 * elementsPerWall, c, true);
         double longer = Tubes.box(b, h, elementsPerWall, 2400, 24 * elementsPerWall, c, true);
-        assertEquals(1, (longer - shorter) * gj / 1200, .004);
+        UNIFORM.within(
+                .004,
+                "Box of [30]8, θ/T (rad/N·mm)",
+                elementsPerWall + " elements a wall",
+                1200 / gj,
+                longer - shorter);
     }
 
     @Test
     void aSlitTubeTwistsAsSaintVenantSays() {
         // J = 2πRt³/3, R = 50, t = 1, L = 1000
         double exact = 1000 / (70e3 / 2.6 * 2 * Math.PI * 50 / 3);
-        assertEquals(1, Tubes.circle(50, 32, false, 1000, 48, Laminates.isotropic(70e3, .3, 1), true) / exact, .015);
+        SAINT_VENANT.within(
+                .015,
+                "Slit tube, free to warp, θ/T (rad/N·mm)",
+                "32 × 48",
+                exact,
+                Tubes.circle(50, 32, false, 1000, 48, Laminates.isotropic(70e3, .3, 1), true));
     }
 
     @Test
@@ -65,6 +91,11 @@ class TubeTorsionTest {
         double gamma = 2 * Math.PI * Math.pow(50, 5) / 3 * (Math.PI * Math.PI - 6);
         double k = Math.sqrt(gj / (70e3 * gamma));
         double exact = (1000 - Math.tanh(k * 1000) / k) / gj;
-        assertEquals(1, Tubes.circle(50, 40, false, 1000, 40, Laminates.isotropic(70e3, .3, 1), false) / exact, .04);
+        VLASOV.within(
+                .04,
+                "Slit tube, root built in, θ/T (rad/N·mm)",
+                "40 × 40",
+                exact,
+                Tubes.circle(50, 40, false, 1000, 40, Laminates.isotropic(70e3, .3, 1), false));
     }
 }

@@ -1,19 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.verification;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tubwright.engine.verification.ObstacleCourse.Kind;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * Z-section cantilever in torsion with the root plane held (NAFEMS standard benchmarks, LE5): axial stress of the
  * flange edge a quarter along, −108 MPa, nearly all of it from warping.
  */
 class ZSectionTest {
+    private static final Ladder LADDER = Ladder.of(Family.NAFEMS, "NAFEMS LE5", Mark.READ);
+
     @ParameterizedTest
-    @EnumSource
+    @EnumSource(names = {"QUADS", "TRIANGLES"})
     void warpingStressesTheFlangeEdge(Kind kind) {
         int nx = 32;
         int k = 3;
@@ -48,6 +51,11 @@ class ZSectionTest {
         int after = m.where(x -> ObstacleCourse.near(x[0], 2.5 + d) && ObstacleCourse.near(x[1], 1))[0];
         // A free edge carries axial stress only.
         double stress = 210e9 * (m.at(after, 0) - m.at(before, 0)) / (2 * d);
-        assertEquals(108e6, Math.abs(stress), .03 * 108e6);
+        LADDER.within(
+                .03,
+                "LE5 Z-section, stress of the flange edge (Pa)",
+                ObstacleCourseTest.label(kind) + " 32",
+                108e6,
+                Math.abs(stress));
     }
 }

@@ -29,6 +29,7 @@ class ArchitectureTest {
             "joint",
             "shape",
             "mesh",
+            "load",
             "structure",
             "response",
             "trim",

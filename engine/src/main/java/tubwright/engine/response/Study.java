@@ -116,6 +116,16 @@ public final class Study {
         return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(tub.meshSize(), spots).refined(tub.meshSize() / size));
     }
 
+    /**
+     * Stiffness read between the skin sections at a case's stations: N·m/rad in torsion, N/m in bending.
+     *
+     * @param structure that was solved
+     * @param solution of one case
+     */
+    public static double stiffness(Structure structure, Solution solution) {
+        return stiffness(solution, new SkinSections(structure.mesh()));
+    }
+
     private static double stiffness(Solution solution, SkinSections sections) {
         double[] u = solution.displacements();
         return switch (solution.solved()) {

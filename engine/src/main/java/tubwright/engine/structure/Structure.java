@@ -201,7 +201,8 @@ public final class Structure {
         return new Assembly(this).stiffness();
     }
 
-    double[] laminate(int region) {
+    /** Stiffness of a region's laminate, 8 × 8 row-major, mirrored where the region is. Not to be modified. */
+    public double[] laminate(int region) {
         return laminates[region];
     }
 

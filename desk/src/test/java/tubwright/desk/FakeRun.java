@@ -20,6 +20,7 @@ import tubwright.engine.material.PropertyValue;
 import tubwright.engine.material.Provenance;
 import tubwright.engine.material.Trust;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.mesh.Region;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
@@ -119,7 +120,29 @@ public final class FakeRun {
                 energy(mesh, w),
                 new CaseAnswer.Fields(u, w));
         return new VariantAnswer(
-                name, construction, mass(mesh, mass), List.of(torsion, bend), pieces, fasteners, 14.2, mesh);
+                name,
+                construction,
+                mass(mesh, mass),
+                List.of(torsion, bend),
+                pieces,
+                pieces + 3,
+                fasteners,
+                14.2,
+                mesh,
+                quality(mesh));
+    }
+
+    private static MeshQuality quality(Mesh mesh) {
+        MeshQuality.Spread spread = new MeshQuality.Spread(1, 1.5, 4, 0, new double[] {0.1, 0.2, 0.3});
+        return new MeshQuality(
+                mesh.nodeCount(),
+                mesh.elementCount(),
+                0,
+                spread,
+                spread,
+                spread,
+                spread,
+                List.of(new MeshQuality.PartArea("flank", 0.998, 1.0)));
     }
 
     private static TwistLine line(double soft) {

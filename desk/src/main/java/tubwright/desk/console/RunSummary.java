@@ -168,6 +168,7 @@ public final class RunSummary {
                         .map(k -> significant(perDegree(k), 3, GAP))
                         .orElse("–")));
         table.row(cells("pieces", v -> Integer.toString(v.pieceCount())));
+        table.row(cells("parts to make", v -> Integer.toString(v.partCount())));
         table.row(cells("fasteners", v -> Integer.toString(v.fastenerCount())));
         lines.addAll(table.lines(terminal));
         ratio();

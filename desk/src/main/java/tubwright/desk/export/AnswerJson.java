@@ -10,6 +10,7 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tubwright.desk.answer.RunAnswer;
+import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
 import tubwright.engine.response.EnergyShare;
@@ -89,10 +90,12 @@ public final class AnswerJson {
         json.writeStringProperty("variant", variant.variant());
         json.writeStringProperty("construction", variant.construction());
         json.writeNumberProperty("pieceCount", variant.pieceCount());
+        json.writeNumberProperty("partCount", variant.partCount());
         json.writeNumberProperty("fastenerCount", variant.fastenerCount());
         number("seamLength_m", variant.seamLength());
         json.writeNumberProperty("meshNodes", variant.mesh().nodeCount());
         json.writeNumberProperty("meshElements", variant.mesh().elementCount());
+        quality(variant.quality());
         MassAnswer mass = variant.mass();
         json.writeObjectPropertyStart("mass");
         body(mass.whole());
@@ -121,6 +124,35 @@ public final class AnswerJson {
             answer(answer);
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void quality(MeshQuality quality) {
+        json.writeObjectPropertyStart("meshQuality");
+        json.writeNumberProperty("quadrilaterals", quality.quads());
+        json.writeNumberProperty("triangles", quality.triangles());
+        spread("aspect", quality.aspect());
+        spread("skew_deg", quality.skew());
+        spread("warp_deg", quality.warp());
+        spread("corner_deg", quality.corner());
+        json.writeArrayPropertyStart("areas");
+        for (MeshQuality.PartArea area : quality.areas()) {
+            json.writeStartObject();
+            json.writeStringProperty("part", area.part());
+            number("mesh_m2", area.mesh());
+            number("exact_m2", area.exact());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void spread(String key, MeshQuality.Spread spread) {
+        json.writeObjectPropertyStart(key);
+        number("least", spread.least());
+        number("mean", spread.mean());
+        number("most", spread.most());
+        numbers("worstAt_m", spread.worstAt());
         json.writeEndObject();
     }
 

@@ -79,6 +79,7 @@ final class MakeSections {
                 v -> Reading.torsionPerMass(v).map(k -> perDegree(k)),
                 Optional.of(3));
         row(table, variants, "Pieces", "", v -> Optional.of((double) v.pieceCount()), Optional.empty());
+        row(table, variants, "Parts to make", "", v -> Optional.of((double) v.partCount()), Optional.empty());
         row(table, variants, "Fasteners", "", v -> Optional.of((double) v.fastenerCount()), Optional.empty());
         row(table, variants, "Length of joints", "m", v -> Optional.of(v.seamLength()), Optional.of(3));
         table.append("</tbody></table><div class=\"pair\">");

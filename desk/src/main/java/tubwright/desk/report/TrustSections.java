@@ -16,6 +16,7 @@ import tubwright.engine.material.Material;
 import tubwright.engine.material.Property;
 import tubwright.engine.material.Provenance;
 import tubwright.engine.material.Trust;
+import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.quantity.Quantity;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
@@ -90,7 +91,40 @@ final class TrustSections {
                         .append("</div>");
             }
         }
-        return body.toString();
+        return body.append(quality(answer.variants())).toString();
+    }
+
+    /** Shape of the elements and areas held against the exact surface. */
+    private static String quality(List<VariantAnswer> variants) {
+        StringBuilder body = new StringBuilder("<h3>Quality of the finest mesh</h3><table class=\"tight\"><thead><tr>"
+                + "<th></th><th class=\"n\">quads</th><th class=\"n\">triangles</th>"
+                + "<th class=\"n\">aspect <span>mean, worst</span></th><th class=\"n\">skew <span>deg</span></th>"
+                + "<th class=\"n\">warp <span>deg</span></th><th class=\"n\">smallest corner <span>deg</span></th>"
+                + "<th class=\"n\">worst area error</th></tr></thead><tbody>");
+        for (VariantAnswer variant : variants) {
+            MeshQuality q = variant.quality();
+            double worst = q.areas().stream()
+                    .mapToDouble(MeshQuality.PartArea::errorPercent)
+                    .map(Math::abs)
+                    .max()
+                    .orElse(0);
+            body.append("<tr><td>").append(escape(variant.variant()));
+            for (String cell : List.of(
+                    fixed(q.quads(), 0, NARROW_SPACE),
+                    fixed(q.triangles(), 0, NARROW_SPACE),
+                    fixed(q.aspect().mean(), 1, NARROW_SPACE) + ", "
+                            + fixed(q.aspect().most(), 1, NARROW_SPACE),
+                    fixed(q.skew().mean(), 0, NARROW_SPACE) + ", "
+                            + fixed(q.skew().most(), 0, NARROW_SPACE),
+                    fixed(q.warp().mean(), 1, NARROW_SPACE) + ", "
+                            + fixed(q.warp().most(), 1, NARROW_SPACE),
+                    fixed(q.corner().least(), 0, NARROW_SPACE),
+                    fixed(worst, 2, NARROW_SPACE) + " %")) {
+                body.append("</td><td class=\"n\">").append(cell);
+            }
+            body.append("</td></tr>");
+        }
+        return body.append("</tbody></table>").toString();
     }
 
     private static String sentence(String words) {

@@ -473,8 +473,7 @@ final class CurveCutter {
         double reach = 0;
         for (int i = 0; i < c; i++) {
             int n = 3 * m.corners[4 * e + i];
-            reach = Math.max(
-                    reach, Math.abs(m.xyz[n] - x) + Math.abs(m.xyz[n + 1] - y) + Math.abs(m.xyz[n + 2] - z));
+            reach = Math.max(reach, Math.abs(m.xyz[n] - x) + Math.abs(m.xyz[n + 1] - y) + Math.abs(m.xyz[n + 2] - z));
         }
         if (Math.abs(centre) > 2 * reach) {
             return centre;

@@ -22,7 +22,14 @@ import tubwright.engine.shape.TubShape;
  * @param areas mesh area against exact area by strip and wall
  */
 public record MeshQuality(
-        int nodes, int quads, int triangles, Spread aspect, Spread skew, Spread warp, Spread corner, List<PartArea> areas) {
+        int nodes,
+        int quads,
+        int triangles,
+        Spread aspect,
+        Spread skew,
+        Spread warp,
+        Spread corner,
+        List<PartArea> areas) {
 
     public MeshQuality {
         areas = List.copyOf(areas);

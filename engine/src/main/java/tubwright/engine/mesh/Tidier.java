@@ -74,8 +74,7 @@ final class Tidier {
             int c = m.cornerCount(e);
             double longest = 0;
             for (int i = 0; i < c; i++) {
-                longest = Math.max(
-                        longest, length(m, m.corners[4 * e + i], m.corners[4 * e + (i + 1) % c]));
+                longest = Math.max(longest, length(m, m.corners[4 * e + i], m.corners[4 * e + (i + 1) % c]));
             }
             for (int i = 0; i < c && !dead[e]; i++) {
                 int p = m.corners[4 * e + i];
@@ -83,7 +82,8 @@ final class Tidier {
                 double l = length(m, p, q);
                 if (l < TINY * longest && !touched[p] && !touched[q]) {
                     boolean force = l < 0.02 * longest;
-                    int gone = mayGo(m, p, q) ? p : mayGo(m, q, p) ? q : force && !m.onEdgeA(p) && !m.onEdgeB(p) ? p : -1;
+                    int gone =
+                            mayGo(m, p, q) ? p : mayGo(m, q, p) ? q : force && !m.onEdgeA(p) && !m.onEdgeB(p) ? p : -1;
                     int stays = gone == p ? q : p;
                     if (gone >= 0 && sound(m, start, round, dead, gone, stays)) {
                         for (int k = start[gone]; k < start[gone + 1]; k++) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.mesh.MeshSettings;
 import tubwright.engine.mesh.Mesher;
 import tubwright.engine.structure.Case;
@@ -99,9 +100,11 @@ public final class Study {
                 mass,
                 cases,
                 (int) mesh.regions().stream().map(r -> r.piece()).distinct().count(),
+                structure.bodies() + structure.bars(),
                 structure.jointRuns().stream().mapToInt(r -> r.fasteners()).sum(),
                 structure.jointRuns().stream().mapToDouble(r -> r.length()).sum(),
-                mesh);
+                mesh,
+                MeshQuality.of(mesh, tub.shape()));
     }
 
     private static double since(long start) {
@@ -113,7 +116,8 @@ public final class Study {
         List<MeshSettings.Spot> spots = tub.hardpoints().stream()
                 .map(h -> new MeshSettings.Spot(h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
                 .toList();
-        return Mesher.mesh(tub.shape(), tub.layout(), new MeshSettings(tub.meshSize(), spots).refined(tub.meshSize() / size));
+        return Mesher.mesh(
+                tub.shape(), tub.layout(), new MeshSettings(tub.meshSize(), spots).refined(tub.meshSize() / size));
     }
 
     /**

@@ -3,6 +3,7 @@ package tubwright.engine.response;
 
 import java.util.List;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshQuality;
 
 /**
  * Everything computed for one variant of a tub.
@@ -11,10 +12,12 @@ import tubwright.engine.mesh.Mesh;
  * @param construction in a few words, e.g. "carbon sandwich" or "riveted aluminium sheet"
  * @param mass roll-up
  * @param cases the cases solved, in the order of the design
- * @param pieceCount pieces made
+ * @param pieceCount pieces by name: what comes out of one mould, left and right twins together
+ * @param partCount separate parts to make: bodies of skin and wall, twins apart, and bars
  * @param fastenerCount rivets or bolts in joints
  * @param seamLength length of all joints, m
  * @param mesh finest mesh, on which the fields live
+ * @param quality of that mesh
  */
 public record VariantAnswer(
         String variant,
@@ -22,9 +25,11 @@ public record VariantAnswer(
         MassAnswer mass,
         List<CaseAnswer> cases,
         int pieceCount,
+        int partCount,
         int fastenerCount,
         double seamLength,
-        Mesh mesh) {
+        Mesh mesh,
+        MeshQuality quality) {
     public VariantAnswer {
         cases = List.copyOf(cases);
     }

@@ -76,8 +76,10 @@ final class JointTies {
             double[] normal,
             double edge) {
         double length = 0.5 * edge;
-        // A stretch of line that turns about its middle opens and shuts like a beam on springs: L²/12 of their stiffness.
-        // It holds the rotations about the surfaces' normals together, without which edges would be hinged in their plane.
+        // A stretch of line that turns about its middle opens and shuts like a beam on springs: L²/12 of their
+        // stiffness.
+        // It holds the rotations about the surfaces' normals together, without which edges would be hinged in their
+        // plane.
         double turn = edge * edge / 12;
         int[] nodes = Arrays.copyOf(from.nodes(), from.nodes().length + to.nodes().length);
         System.arraycopy(to.nodes(), 0, nodes, from.nodes().length, to.nodes().length);

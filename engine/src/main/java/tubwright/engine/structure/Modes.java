@@ -22,9 +22,12 @@ public record Modes(List<Mode> modes, double mass, InertiaCount count) {
      * tubs twist about an axis far below them, so torsion may hide in sideways bending.
      */
     public Optional<Mode> first(Mode.Motion motion) {
-        return modes.stream().filter(m -> m.motion() == motion).findFirst().or(() -> elastic().stream()
-                .filter(m -> m.share(motion) > SectionMotion.GOOD_PART)
-                .findFirst());
+        return modes.stream()
+                .filter(m -> m.motion() == motion)
+                .findFirst()
+                .or(() -> elastic().stream()
+                        .filter(m -> m.share(motion) > SectionMotion.GOOD_PART)
+                        .findFirst());
     }
 
     /** Modes that are not rigid motions. */

@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import tubwright.engine.mesh.Mesh;
 import tubwright.numerics.SymmetricMatrix;
 
@@ -183,12 +188,38 @@ public final class Structure {
         int elements = mesh.elementCount();
         int[][] all = new int[elements + members.size()][];
         for (int e = 0; e < elements; e++) {
-            all[e] = java.util.Arrays.copyOfRange(mesh.elementNodes(), 4 * e, 4 * e + mesh.cornerCount(e));
+            all[e] = Arrays.copyOfRange(mesh.elementNodes(), 4 * e, 4 * e + mesh.cornerCount(e));
         }
         for (int m = 0; m < members.size(); m++) {
             all[elements + m] = members.get(m).nodes();
         }
         return all;
+    }
+
+    /** Number of bodies of skin and wall that nothing but joints holds together: the sheets or mouldings to be made. */
+    public int bodies() {
+        int[][] shells = Arrays.copyOf(connectivity(), mesh.elementCount());
+        FreeMotion bodies = new FreeMotion(mesh.nodes(), List.of(shells));
+        return (int) IntStream.range(0, mesh.nodeCount())
+                .filter(n -> bodies.root(n) == n)
+                .count();
+    }
+
+    /** Number of separate bars: connected runs of beams of one stiffener. */
+    public int bars() {
+        Map<Integer, List<int[]>> byOwner = new LinkedHashMap<>();
+        for (Member member : members) {
+            if (member instanceof Bar bar) {
+                byOwner.computeIfAbsent(bar.owner(), k -> new ArrayList<>()).add(bar.nodes());
+            }
+        }
+        int count = 0;
+        for (List<int[]> beams : byOwner.values()) {
+            FreeMotion runs = new FreeMotion(mesh.nodes(), beams);
+            count += (int)
+                    beams.stream().map(nodes -> runs.root(nodes[0])).distinct().count();
+        }
+        return count;
     }
 
     /** Groups of nodes that move together because something joins them. */

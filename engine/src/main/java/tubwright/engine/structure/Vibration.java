@@ -62,8 +62,8 @@ public final class Vibration {
         double[] lumped = lumped(structure, mass);
         SymmetricMatrix freeMass = mass.copy();
         ConstrainedSystem.clearInPlace(freeMass, fixed);
-        SymmetricMatrix stiffness = ConstrainedSystem.constrainInPlace(assembly.stiffness(), fixed)
-                .matrix();
+        SymmetricMatrix stiffness =
+                ConstrainedSystem.constrainInPlace(assembly.stiffness(), fixed).matrix();
         double shift = loose ? -SHIFT * typicalRatio(stiffness, freeMass) : 0;
         EigenPairs pairs = LowestModes.of(stiffness, freeMass, count, shift, solver);
         SectionMotion sections = new SectionMotion(structure.positions(), lumped);
@@ -104,8 +104,7 @@ public final class Vibration {
                 ? Motion.LOCAL.words() + ": " + strained
                 : (number <= ORDINALS.length ? ORDINALS[number - 1] : number + "th") + " " + motion.words()
                         + SectionMotion.besides(shares, motion);
-        return new Mode(
-                frequency, shape, effective, motion, name, shares, strained, pairs.errors()[k]);
+        return new Mode(frequency, shape, effective, motion, name, shares, strained, pairs.errors()[k]);
     }
 
     /** Mass at each node: what a unit acceleration along x pushes there. */

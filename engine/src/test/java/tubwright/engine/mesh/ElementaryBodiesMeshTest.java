@@ -76,7 +76,11 @@ class ElementaryBodiesMeshTest {
     @Test
     void anOpeningMayCrossACornerLineAndAZoneBoundary() {
         Opening hole = new Opening(
-                "hole", List.of("floor", "flank", "deck"), View.SIDE, Side.RIGHT, Contour.rectangle(0.7, 1.1, -0.1, 0.1, 0.03));
+                "hole",
+                List.of("floor", "flank", "deck"),
+                View.SIDE,
+                Side.RIGHT,
+                Contour.rectangle(0.7, 1.1, -0.1, 0.1, 0.03));
         TubShape tub = TubShape.of(
                 // A keel and a ridge, sharp; the opening goes over both fillets of the flank.
                 List.of(
@@ -122,8 +126,11 @@ class ElementaryBodiesMeshTest {
         for (MeshQuality.PartArea area : quality.areas()) {
             assertTrue(Math.abs(area.errorPercent()) < 0.8, area.toString());
         }
-        assertTrue(quality.corner().least() > 15, "least corner " + quality.corner().least());
+        assertTrue(
+                quality.corner().least() > 15,
+                "least corner " + quality.corner().least());
         assertTrue(quality.warp().mean() < 2, "mean warp " + quality.warp().mean());
-        assertTrue(quality.aspect().mean() < 2.5, "mean aspect " + quality.aspect().mean());
+        assertTrue(
+                quality.aspect().mean() < 2.5, "mean aspect " + quality.aspect().mean());
     }
 }

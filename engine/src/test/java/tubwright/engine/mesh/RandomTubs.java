@@ -110,7 +110,8 @@ final class RandomTubs {
         return switch (random.nextInt(5)) {
             case 0 -> Contour.circle(mid, v, least);
             case 1 -> Contour.ellipse(mid, v, (x1 - x0) / 2, half);
-            case 2 -> Contour.rectangle(x0, x1, v - half, v + half, random.nextInt(3) == 0 ? 0 : least * between(0.1, 0.99));
+            case 2 ->
+                Contour.rectangle(x0, x1, v - half, v + half, random.nextInt(3) == 0 ? 0 : least * between(0.1, 0.99));
             case 3 -> Contour.slot(x0, v - half / 2, x1, v + half / 2, 0.6 * half);
             default ->
                 Contour.polygon(List.of(
@@ -131,7 +132,10 @@ final class RandomTubs {
             case 1 -> Wall.Across.station(name, random.nextBoolean() ? front : rear, holes);
             case 2 ->
                 new Wall.Across(
-                        name, Wall.End.atSkin(x), Wall.End.atSkin(Math.clamp(x + between(-.2, .2), front, rear)), holes);
+                        name,
+                        Wall.End.atSkin(x),
+                        Wall.End.atSkin(Math.clamp(x + between(-.2, .2), front, rear)),
+                        holes);
             default ->
                 new Wall.Along(
                         name,
@@ -153,7 +157,8 @@ final class RandomTubs {
             zones.add(new SurfaceLayout.Zone(
                     "z" + i,
                     List.of(new SurfaceLayout.OnStrips(
-                            tub.strips().subList(0, 1 + random.nextInt(tub.strips().size())),
+                            tub.strips()
+                                    .subList(0, 1 + random.nextInt(tub.strips().size())),
                             x - 0.2,
                             x + 0.1,
                             Side.values()[random.nextInt(3)]))));
@@ -162,7 +167,8 @@ final class RandomTubs {
             double x = between(tub.front(), tub.rear());
             patches.add(new SurfaceLayout.Patch(
                     "p" + i,
-                    List.of(SurfaceLayout.OnStrips.whole(List.of(tub.strips().get(random.nextInt(tub.strips().size()))))),
+                    List.of(SurfaceLayout.OnStrips.whole(
+                            List.of(tub.strips().get(random.nextInt(tub.strips().size()))))),
                     new SurfaceLayout.AroundPoint(
                             new double[] {x, between(-.3, .3), between(0, .6)}, between(0.03, 0.2))));
         }
@@ -171,7 +177,9 @@ final class RandomTubs {
                 ? List.of()
                 : List.of(
                         new SurfaceLayout.Piece(
-                                "lower", List.of(SurfaceLayout.OnStrips.whole(tub.strips().subList(0, cut)))),
+                                "lower",
+                                List.of(SurfaceLayout.OnStrips.whole(
+                                        tub.strips().subList(0, cut)))),
                         new SurfaceLayout.Piece(
                                 "upper",
                                 List.of(SurfaceLayout.OnStrips.whole(

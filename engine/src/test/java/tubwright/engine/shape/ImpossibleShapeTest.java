@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 class ImpossibleShapeTest {
     private static ShapeException refused(List<Frame> frames, List<Opening> openings, List<Wall> walls) {
         List<String> strips = List.of("floor", "flank", "deck");
-        return assertThrows(
-                ShapeException.class, () -> TubShape.of(frames, strips, Loft.SMOOTH, openings, walls));
+        return assertThrows(ShapeException.class, () -> TubShape.of(frames, strips, Loft.SMOOTH, openings, walls));
     }
 
     private static ShapeException inBox(Opening opening) {
@@ -73,7 +72,10 @@ class ImpossibleShapeTest {
     @Test
     void anEndCornerOffTheCentreline() {
         Frame bad = Tubs.frame(0, .01, -.25, 0, .3, -.25, 0, .3, .25, 0, 0, .25, 0);
-        says(refused(List.of(bad, Tubs.box(1, .3, .25)), List.of(), List.of()), "must lie on the centreline", "10.0 mm");
+        says(
+                refused(List.of(bad, Tubs.box(1, .3, .25)), List.of(), List.of()),
+                "must lie on the centreline",
+                "10.0 mm");
     }
 
     @Test
@@ -105,8 +107,7 @@ class ImpossibleShapeTest {
     void openingsThatOverlap() {
         Opening a = new Opening("a", List.of("flank"), View.SIDE, Side.BOTH, Contour.circle(1, 0, .1));
         Opening b = new Opening("b", List.of("flank"), View.SIDE, Side.LEFT, Contour.circle(1.1, 0, .1));
-        ShapeException e =
-                refused(List.of(Tubs.box(0, .3, .25), Tubs.box(2, .3, .25)), List.of(a, b), List.of());
+        ShapeException e = refused(List.of(Tubs.box(0, .3, .25), Tubs.box(2, .3, .25)), List.of(a, b), List.of());
         says(e, "\"b\" overlaps opening \"a\"");
     }
 
@@ -116,16 +117,19 @@ class ImpossibleShapeTest {
         assertEquals(ShapeException.Subject.WALL, e.subject());
         says(e, "outside the tub", "2400.0 mm");
         says(inBox(new Wall.Across("shelf", Wall.End.at(.5, .4), Wall.End.at(1, .4), List.of())), "outside the tub");
-        Wall sill = new Wall.Along(
-                "sill", .4, .5, 1, OptionalDouble.empty(), OptionalDouble.empty(), Side.BOTH, List.of());
+        Wall sill =
+                new Wall.Along("sill", .4, .5, 1, OptionalDouble.empty(), OptionalDouble.empty(), Side.BOTH, List.of());
         says(inBox(sill), "outside the tub");
-        assertEquals("seat", inBox(new Wall.Across("seat", Wall.End.at(.05, -.2), Wall.End.at(-.1, .1), List.of())).name());
+        assertEquals(
+                "seat",
+                inBox(new Wall.Across("seat", Wall.End.at(.05, -.2), Wall.End.at(-.1, .1), List.of()))
+                        .name());
     }
 
     @Test
     void aHoleThatLeavesItsWall() {
-        ShapeException e = inBox(Wall.Across.station(
-                "bulkhead", 1, List.of(new Wall.Hole("leg hole", Contour.circle(.25, 0, .1)))));
+        ShapeException e = inBox(
+                Wall.Across.station("bulkhead", 1, List.of(new Wall.Hole("leg hole", Contour.circle(.25, 0, .1)))));
         assertEquals(ShapeException.Subject.HOLE, e.subject());
         assertEquals("bulkhead/leg hole", e.name());
     }
@@ -133,8 +137,7 @@ class ImpossibleShapeTest {
     @Test
     void aSpotThatIsNotOnItsStrip() {
         TubShape tub = Tubs.prism(.3, .25, 2, List.of(), List.of());
-        ShapeException e =
-                assertThrows(ShapeException.class, () -> tub.onSkinAtHeight("flank", Side.RIGHT, 1, .3));
+        ShapeException e = assertThrows(ShapeException.class, () -> tub.onSkinAtHeight("flank", Side.RIGHT, 1, .3));
         says(e, "z = 300.0 mm is not on strip \"flank\"", "from -250.0 to 250.0 mm");
         Spot spot = tub.onSkinAtHeight("flank", Side.LEFT, 1, .1);
         assertEquals(-.3, spot.position()[1], 1e-12);

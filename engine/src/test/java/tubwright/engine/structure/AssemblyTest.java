@@ -11,8 +11,7 @@ import tubwright.numerics.SymmetricMatrix;
 class AssemblyTest {
     private static final double L = TestStructures.LENGTH;
     private static final double R = TestStructures.RADIUS;
-    private static final Structure TUBE =
-            TestStructures.of(TestMeshes.tube(R, L, 12, 24), List.of());
+    private static final Structure TUBE = TestStructures.of(TestMeshes.tube(R, L, 12, 24), List.of());
 
     /** Displacement field of a rotation vector (or, for the last three, translation) of the whole structure. */
     private static double[] rigid(Structure structure, double[] turn, double[] shift) {

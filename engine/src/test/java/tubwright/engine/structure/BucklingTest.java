@@ -36,6 +36,8 @@ class BucklingTest {
         assertTrue(answer.count().complete());
         assertEquals("skin", tube.parts().get(answer.modes().get(0).part()).name());
         assertEquals(length, answer.modes().get(0).place()[0], 0.06);
-        assertTrue(answer.reversed().isEmpty() || answer.reversed().getFirst().factor() < -20 * answer.modes().get(0).factor());
+        assertTrue(answer.reversed().isEmpty()
+                || answer.reversed().getFirst().factor()
+                        < -20 * answer.modes().get(0).factor());
     }
 }

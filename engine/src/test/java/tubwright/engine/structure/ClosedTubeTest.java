@@ -13,8 +13,7 @@ class ClosedTubeTest {
     private static double rigidity(int round, DirectSolver solver) {
         Structure structure =
                 TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, round), List.of());
-        Solution solution = StaticSolver.solve(
-                        structure, List.of(TestStructures.torsion()), solver, new StepTimes())
+        Solution solution = StaticSolver.solve(structure, List.of(TestStructures.torsion()), solver, new StepTimes())
                 .getFirst();
         assertTrue(solution.residual() < 1e-12);
         double[] u = solution.displacements();

@@ -21,8 +21,7 @@ class JointTiesTest {
     }
 
     private static Solution solve(Structure structure) {
-        return StaticSolver.solve(
-                        structure, List.of(TestStructures.torsion()), Solvers.pureJava(), new StepTimes())
+        return StaticSolver.solve(structure, List.of(TestStructures.torsion()), Solvers.pureJava(), new StepTimes())
                 .getFirst();
     }
 

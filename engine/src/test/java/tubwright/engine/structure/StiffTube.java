@@ -23,26 +23,15 @@ final class StiffTube {
                 members.add(spoke(1 + end, mesh.nodeCount() + end, centre, n, x));
             }
         }
-        ShellStiffness sheet =
-                ShellStiffness.isotropic(TestStructures.YOUNGS, TestStructures.POISSON, thickness, 2700);
+        ShellStiffness sheet = ShellStiffness.isotropic(TestStructures.YOUNGS, TestStructures.POISSON, thickness, 2700);
         Structure.Masses masses = new Structure.Masses(
-                new double[] {sheet.arealMass()},
-                new double[1],
-                new double[] {sheet.secondMassMoment()},
-                List.of());
+                new double[] {sheet.arealMass()}, new double[1], new double[] {sheet.secondMassMoment()}, List.of());
         List<Part> parts = List.of(
                 new Part(Part.Kind.ZONE, "skin"),
                 new Part(Part.Kind.HARDPOINT, "root"),
                 new Part(Part.Kind.HARDPOINT, "tip"));
         return new Structure(
-                mesh,
-                new double[][] {sheet.matrix()},
-                parts,
-                new int[1],
-                hardpoints,
-                members,
-                masses,
-                List.of());
+                mesh, new double[][] {sheet.matrix()}, parts, new int[1], hardpoints, members, masses, List.of());
     }
 
     /** Ties the movement of a rim node to the rigid motion of the hub. */

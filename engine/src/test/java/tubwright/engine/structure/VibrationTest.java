@@ -10,8 +10,7 @@ import tubwright.numerics.solver.Solvers;
 
 /** Natural modes of tubes against closed forms of bars and shafts. */
 class VibrationTest {
-    private static final double SOUND =
-            Math.sqrt(TestStructures.SHEAR / 2700);
+    private static final double SOUND = Math.sqrt(TestStructures.SHEAR / 2700);
 
     @Test
     void aFreeTubeHasSixRigidMotionsAndTwistsAtHalfAWavelength() {
@@ -19,7 +18,8 @@ class VibrationTest {
         Structure tube = StiffTube.of(0.1, 2, 0.01, 16, 16);
         Modes modes = Vibration.free(tube, 16, Solvers.best());
         assertEquals(6, modes.modes().size() - modes.elastic().size());
-        assertTrue(modes.modes().get(5).frequency() < 1e-3 * modes.elastic().getFirst().frequency());
+        assertTrue(modes.modes().get(5).frequency()
+                < 1e-3 * modes.elastic().getFirst().frequency());
         Mode torsion = modes.first(Mode.Motion.TORSION).orElseThrow();
         assertEquals("first torsion", torsion.name());
         // Shaft free at both ends: f = √(G/ρ)/2L (from memory, every textbook); 16 facets, 16 lengths.
@@ -28,8 +28,10 @@ class VibrationTest {
                 .or(() -> modes.first(Mode.Motion.SIDEWAYS))
                 .orElseThrow();
         // Thin tube with shear factor 0.53 (Cowper 1966, ν = .33) between Euler-Bernoulli and 20 % below it.
-        double slender = 4.730041 * 4.730041 / (2 * Math.PI * 4) * Math.sqrt(TestStructures.YOUNGS / 2700) * 0.1 / Math.sqrt(2);
-        assertTrue(bending.frequency() < slender && bending.frequency() > 0.8 * slender, "bending " + bending.frequency());
+        double slender =
+                4.730041 * 4.730041 / (2 * Math.PI * 4) * Math.sqrt(TestStructures.YOUNGS / 2700) * 0.1 / Math.sqrt(2);
+        assertTrue(
+                bending.frequency() < slender && bending.frequency() > 0.8 * slender, "bending " + bending.frequency());
         assertTrue(modes.count().complete());
         for (Mode mode : modes.elastic()) {
             for (int d = 0; d < 3; d++) {

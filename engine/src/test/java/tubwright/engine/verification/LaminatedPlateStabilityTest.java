@@ -216,8 +216,7 @@ class LaminatedPlateStabilityTest {
         assertEquals(share, exact / navier.buckling(0), 1e-3);
         double[] n = new double[3];
         for (int k = 0; k < 3; k++) {
-            n[k] = plate(ObstacleCourse.Kind.QUADS, c, a, 6 << k, angled(code))
-                    .uniformBuckling(1, -1, 0, 0)[0];
+            n[k] = plate(ObstacleCourse.Kind.QUADS, c, a, 6 << k, angled(code)).uniformBuckling(1, -1, 0, 0)[0];
         }
         Plates.Limit limit = Plates.Limit.of(n[0], n[1], n[2]);
         assertEquals(1, limit.value() / exact, 1.5e-3);

@@ -13,12 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class ShellPanelTest {
     @ParameterizedTest
-    @CsvSource({
-        "0/90, 5, 1.7535",
-        "0/90, 10, 5.5428",
-        "0/90/0, 5, 1.5118",
-        "0/90/0, 10, 3.6445"
-    })
+    @CsvSource({"0/90, 5, 1.7535", "0/90, 10, 5.5428", "0/90/0, 5, 1.5118", "0/90/0, 10, 3.6445"})
     void sphericalPanelsCarryTheirPressureInTheirSurface(String code, double radius, double table) {
         double[] angles = code.equals("0/90") ? new double[] {0, 90} : new double[] {0, 90, 0};
         double h = 0.01;

@@ -32,6 +32,8 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright check mytub            read it, check it, say it in words",
             "  tubwright run mytub              compute it and write the report",
             "  tubwright run mytub --json       the answer as JSON, for other programs",
+            "  tubwright ledger mytub           what every ply weighs and what it is worth",
+            "  tubwright what-if mytub --drop \"flank=3\"   the tub without that ply",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -61,6 +63,8 @@ public final class Cli {
     public static int run(Terminal terminal, Workbench bench, String... arguments) {
         CommandLine line = new CommandLine(new Cli())
                 .addSubcommand(new RunCommand(terminal, bench))
+                .addSubcommand(new LedgerCommand(terminal))
+                .addSubcommand(new WhatIfCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

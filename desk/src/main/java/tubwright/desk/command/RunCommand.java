@@ -183,7 +183,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     /** Now, or the time of SOURCE_DATE_EPOCH (reproducible-builds.org) where set. */
-    private static String stamp() {
+    static String stamp() {
         String epoch = System.getenv("SOURCE_DATE_EPOCH");
         Instant now = epoch != null && epoch.matches("\\d{1,12}")
                 ? Instant.ofEpochSecond(Long.parseLong(epoch))
@@ -191,7 +191,7 @@ final class RunCommand implements Callable<Integer> {
         return now.truncatedTo(ChronoUnit.SECONDS).toString();
     }
 
-    private static String shown(Path path) {
+    static String shown(Path path) {
         Path here = Path.of("").toAbsolutePath();
         return path.startsWith(here) ? here.relativize(path).toString() : path.toString();
     }

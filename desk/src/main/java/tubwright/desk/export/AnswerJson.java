@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.export;
 
-import java.io.StringWriter;
 import java.util.List;
 import java.util.Locale;
 import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.response.CaseAnswer;
@@ -34,24 +29,7 @@ public final class AnswerJson {
 
     /** The document, ending in a line feed. */
     public static String write(RunAnswer input) {
-        StringWriter text = new StringWriter(1 << 14);
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indenter);
-        ObjectWriteContext context = new ObjectWriteContext.Base() {
-            @Override
-            public tools.jackson.core.PrettyPrinter getPrettyPrinter() {
-                return printer;
-            }
-
-            @Override
-            public boolean hasPrettyPrinter() {
-                return true;
-            }
-        };
-        try (JsonGenerator generator = new JsonFactory().createGenerator(context, text)) {
-            new AnswerJson(generator).document(input);
-        }
-        return text.append('\n').toString();
+        return JsonText.of(json -> new AnswerJson(json).document(input));
     }
 
     private void document(RunAnswer input) {

@@ -16,7 +16,7 @@ import tubwright.engine.response.VariantAnswer;
  */
 public final class Note {
     /** No scripts, nothing loaded: the page carries its pictures and its looks. */
-    private static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+    static final String POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
     private Note() {}
 
@@ -73,7 +73,7 @@ public final class Note {
                 + "</h1>" + about + "</div><dl class=\"block\">" + cells + "</dl></header>\n";
     }
 
-    private static void cell(StringBuilder cells, String name, String value) {
+    static void cell(StringBuilder cells, String name, String value) {
         cells.append("<div><dt>")
                 .append(name)
                 .append("</dt><dd>")
@@ -81,7 +81,8 @@ public final class Note {
                 .append("</dd></div>");
     }
 
-    private static String style() {
+    /** The style sheet of every page. */
+    static String style() {
         try (InputStream in = Note.class.getResourceAsStream("note.css")) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -81,7 +81,9 @@ final class TwistSections {
     private static String energy(CaseAnswer torsion, Gallery gallery) {
         StringBuilder body = new StringBuilder();
         gallery.plate("hero").ifPresent(p -> body.append(shared(p)));
-        gallery.scale().ifPresent(s -> body.append(scaleBar(s, couple(torsion))));
+        gallery.scale()
+                .ifPresent(s -> body.append(scaleBar(
+                        s, "Colour scale of energy density", "J/m² of surface under " + couple(torsion))));
         body.append("<div class=\"pair\">");
         gallery.plate("side").ifPresent(p -> body.append(figure(p, "plate", "Side view", "From the left.")));
         gallery.plate("plan").ifPresent(p -> body.append(figure(p, "plate", "Plan view", "From above.")));
@@ -106,10 +108,11 @@ final class TwistSections {
         return body.toString();
     }
 
-    private static String scaleBar(EnergyScale scale, String couple) {
+    /** The colours of a scale with its round values and what they count. */
+    static String scaleBar(EnergyScale scale, String label, String unit) {
         double left = 22;
         double width = 450;
-        Svg svg = new Svg(780, 46, "Colour scale of energy density");
+        Svg svg = new Svg(780, 46, label);
         int steps = 115;
         for (int i = 0; i < steps; i++) {
             String fill = tubwright.desk.picture.Colour.hex(Palette.ramp((i + 0.5) / steps));
@@ -120,7 +123,7 @@ final class TwistSections {
             svg.line("tick", x, 18, x, 23);
             svg.text("figure middle", x, 37, significant(tick, 1, NARROW_SPACE));
         }
-        svg.text("axis", left + width + 18, 17, "J/m² of surface under " + couple);
+        svg.text("axis", left + width + 18, 17, unit);
         svg.text("axis", left + width + 18, 36, "logarithmic; paler or deeper beyond the ends");
         return "<div class=\"scale\">" + svg.done() + "</div>";
     }

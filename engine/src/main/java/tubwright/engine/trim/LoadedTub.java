@@ -203,7 +203,8 @@ public final class LoadedTub implements AutoCloseable {
         return loads;
     }
 
-    double[] displacements() {
+    /** Displacements of the nominal tub, 6 per node. Not to be modified. */
+    public double[] displacements() {
         return displacements;
     }
 

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tubwright.desk.work.TrimWork;
+import tubwright.desk.work.UserMistake;
+import tubwright.engine.quantity.Dimension;
+import tubwright.engine.quantity.Quantity;
+import tubwright.engine.quantity.QuantityException;
+
+/** What the commands about taking weight out have in common. */
+final class TrimOptions {
+    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
+    private Path place;
+
+    @Option(
+            names = "--variant",
+            paramLabel = "NAME",
+            description = "Work on this variant instead of the design as written.")
+    private Optional<String> variant = Optional.empty();
+
+    @Option(
+            names = "--case",
+            paramLabel = "NAME",
+            description = "The case whose stiffness counts; default: the first torsion case.")
+    private Optional<String> loading = Optional.empty();
+
+    @Option(
+            names = "--mesh",
+            paramLabel = "SIZE",
+            description = "Mesh size with its unit, e.g. \"20 mm\", instead of the design's own.")
+    private Optional<String> mesh = Optional.empty();
+
+    @Option(names = "--quick", description = "A mesh twice as coarse: an answer in a fraction of the time.")
+    private boolean quick;
+
+    Path place() {
+        return place;
+    }
+
+    /** The folder the design lies in. */
+    Path folder() {
+        boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
+        return file ? place.toAbsolutePath().getParent() : place;
+    }
+
+    TrimWork.Request request() {
+        return new TrimWork.Request(variant, loading, meshSize(), quick);
+    }
+
+    private OptionalDouble meshSize() {
+        if (mesh.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            double size = Quantity.parse(mesh.get(), Dimension.LENGTH).si();
+            if (!(size > 0)) {
+                throw new UserMistake("--mesh " + mesh.get() + ": a mesh size is greater than zero");
+            }
+            return OptionalDouble.of(size);
+        } catch (QuantityException e) {
+            throw new UserMistake("--mesh: " + e.getMessage());
+        }
+    }
+}

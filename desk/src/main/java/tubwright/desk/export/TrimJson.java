@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.export;
+
+import tools.jackson.core.JsonGenerator;
+import tubwright.desk.answer.LedgerAnswer;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.answer.StiffnessUnit;
+import tubwright.desk.answer.WhatIfAnswer;
+import tubwright.engine.trim.Interval;
+import tubwright.engine.trim.LedgerEntry;
+import tubwright.engine.trim.Owner;
+
+/** Ledgers and what-if answers as JSON in SI units, each named in its key; {@code docs/json.md} explains every key. */
+public final class TrimJson {
+    /** Raised when keys are added. */
+    private static final int SCHEMA_VERSION = 1;
+
+    private TrimJson() {}
+
+    /** A ledger. */
+    public static String write(LedgerAnswer answer) {
+        return JsonText.of(json -> {
+            head(json, "ledger", answer.version(), answer.tub(), answer.variant(), answer.loading());
+            json.writeStringProperty("computed", answer.stamp());
+            json.writeNumberProperty("unknowns", answer.unknowns());
+            json.writeNumberProperty("mass_kg", answer.ledger().mass());
+            String unit = key(answer.unit());
+            json.writeNumberProperty("stiffness_" + unit, answer.ledger().stiffness());
+            json.writeNumberProperty("sectionStiffness_" + unit, answer.ledger().sectionStiffness());
+            json.writeArrayPropertyStart("entries");
+            for (LedgerEntry entry : answer.ledger().entries()) {
+                json.writeStartObject();
+                json.writeStringProperty("kind", entry.kind().name().toLowerCase(java.util.Locale.ROOT));
+                json.writeStringProperty("of", kind(entry.owner()));
+                json.writeStringProperty("name", entry.owner().name());
+                json.writeNumberProperty("layer", entry.place());
+                json.writeStringProperty("material", entry.material());
+                json.writeNumberProperty("angle_deg", entry.degrees());
+                json.writeNumberProperty("thickness_m", entry.thickness());
+                json.writeNumberProperty("mass_kg", entry.mass());
+                json.writeNumberProperty("lost_" + unit, entry.lost());
+                if (entry.mass() > 0) {
+                    json.writeNumberProperty("lostPerMass_" + unit + "_kg", entry.lostPerKilogram());
+                }
+                interval(json, "left_" + unit, entry.solved());
+                interval(json, "leftWithoutSolving_" + unit, entry.firstOrder());
+                json.writeNumberProperty("substitutions", entry.steps());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeStringProperty("caution", RunAnswer.CAUTION);
+            json.writeEndObject();
+        });
+    }
+
+    /** A what-if answer. */
+    public static String write(WhatIfAnswer answer) {
+        return JsonText.of(json -> {
+            head(json, "what-if", answer.version(), answer.tub(), answer.variant(), answer.loading());
+            json.writeNumberProperty("unknowns", answer.unknowns());
+            json.writeArrayPropertyStart("changes");
+            answer.changes().forEach(json::writeString);
+            json.writeEndArray();
+            String unit = key(answer.unit());
+            json.writeNumberProperty("before_" + unit, answer.before());
+            json.writeNumberProperty("sectionStiffnessBefore_" + unit, answer.sectionBefore());
+            interval(json, "after_" + unit, answer.after());
+            json.writeNumberProperty("massBefore_kg", answer.massBefore());
+            json.writeNumberProperty("massAfter_kg", answer.massAfter());
+            json.writeBooleanProperty("instant", answer.instant());
+            json.writeNumberProperty("substitutions", answer.substitutions());
+            json.writeStringProperty("caution", RunAnswer.CAUTION);
+            json.writeEndObject();
+        });
+    }
+
+    private static void head(
+            JsonGenerator json, String what, String version, String tub, String variant, String loading) {
+        json.writeStartObject();
+        json.writeNumberProperty("schemaVersion", SCHEMA_VERSION);
+        json.writeStringProperty("program", "tubwright");
+        json.writeStringProperty("programVersion", version);
+        json.writeStringProperty("answer", what);
+        json.writeStringProperty("tub", tub);
+        json.writeStringProperty("variant", variant);
+        json.writeStringProperty("case", loading);
+    }
+
+    private static void interval(JsonGenerator json, String name, Interval interval) {
+        json.writeArrayPropertyStart(name);
+        json.writeNumber(interval.low());
+        json.writeNumber(interval.high());
+        json.writeEndArray();
+    }
+
+    private static String key(StiffnessUnit unit) {
+        return unit == StiffnessUnit.TORSION ? "N_m_per_rad" : "N_per_m";
+    }
+
+    private static String kind(Owner owner) {
+        return switch (owner) {
+            case Owner.Zone _ -> "zone";
+            case Owner.Patch _ -> "patch";
+            case Owner.Joint _ -> "joint";
+        };
+    }
+}

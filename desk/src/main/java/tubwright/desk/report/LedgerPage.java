@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.report;
+
+import static tubwright.desk.report.Html.escape;
+import static tubwright.desk.text.Figures.NARROW_SPACE;
+import static tubwright.desk.text.Figures.fixed;
+import static tubwright.desk.text.Figures.significant;
+
+import java.util.Base64;
+import tubwright.desk.answer.LedgerAnswer;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.answer.StiffnessUnit;
+import tubwright.desk.picture.EnergyScale;
+import tubwright.desk.picture.Png;
+import tubwright.desk.picture.TubPicture;
+import tubwright.desk.picture.TubPicture.Picture;
+import tubwright.desk.picture.View.From;
+import tubwright.engine.trim.Ledger;
+import tubwright.engine.trim.LedgerEntry;
+
+/** The ledger as one page of HTML: the tub coloured by stiffness per kilogram, and every entry. */
+public final class LedgerPage {
+    private final LedgerAnswer answer;
+    private final EnergyScale scale;
+    private final TubPicture painter;
+
+    private LedgerPage(LedgerAnswer answer) {
+        this.answer = answer;
+        scale = EnergyScale.of(answer.mesh(), answer.worth());
+        painter = new TubPicture(answer.mesh());
+    }
+
+    /** The whole page. */
+    public static String write(LedgerAnswer answer) {
+        return new LedgerPage(answer).page();
+    }
+
+    /** The leading picture by itself, as a PNG file. */
+    public static byte[] picture(LedgerAnswer answer) {
+        return Png.encode(new LedgerPage(answer)
+                .paint(From.THREE_QUARTER_FRONT, false, 1280)
+                .image());
+    }
+
+    private Picture paint(From from, boolean cut, int width) {
+        return painter.energy(answer.worth(), scale, from, cut, width);
+    }
+
+    private String page() {
+        StringBuilder page = new StringBuilder(1 << 20);
+        page.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head>\n");
+        page.append("<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"")
+                .append(Note.POLICY)
+                .append("\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+        page.append(escape(answer.tub())).append(": ply ledger</title>\n<style>");
+        page.append(Note.style()).append("</style>\n</head>\n<body>\n<main>\n").append(head());
+        section(
+                page,
+                1,
+                "Stiffness for each kilogram",
+                "What the tub would lose for each kilogram were a spot's laminate thinned evenly. Pale skin is where weight"
+                        + " comes back cheaply.",
+                pictures());
+        section(
+                page,
+                2,
+                "The ledger",
+                "Cheapest first. Each row gives up one ply, half of a thin core or "
+                        + fixed(1000 * Ledger.CORE_STEP, 0, "") + " mm of a thick one, or half of a joint's stiffness, and"
+                        + " is solved anew. Lost is negative where the tub gains: a thinner core lets the inner skin stand"
+                        + " further out. The bracket is what the nominal solution proves without a new one. Rows do not"
+                        + " simply add up; ask what-if for several at once.",
+                table());
+        page.append("<footer><p>").append(escape(RunAnswer.CAUTION)).append("</p></footer>\n");
+        return page.append("</main>\n</body></html>\n").toString();
+    }
+
+    private String head() {
+        StiffnessUnit unit = answer.unit();
+        StringBuilder cells = new StringBuilder();
+        Note.cell(cells, "computed", answer.stamp());
+        Note.cell(cells, "with", "Tubwright " + answer.version());
+        Note.cell(cells, "variant", answer.variant());
+        Note.cell(cells, "case", answer.loading());
+        Note.cell(cells, "stiffness", stiffness(answer.ledger().stiffness()) + " " + unit.text());
+        Note.cell(cells, "between sections", stiffness(answer.ledger().sectionStiffness()) + " " + unit.text());
+        Note.cell(cells, "mass", significant(answer.ledger().mass(), 4, NARROW_SPACE) + " kg");
+        return "<header><div class=\"name\"><p class=\"kicker\">Ply ledger</p><h1>" + escape(answer.tub())
+                + "</h1><p>Stiffness is counted between loaded and held hardpoints, with their inserts and the skin around"
+                + " them; read between skin sections the tub is stiffer.</p></div><dl class=\"block\">" + cells
+                + "</dl></header>\n";
+    }
+
+    private String stiffness(double si) {
+        return significant(answer.unit().of(si), 5, NARROW_SPACE);
+    }
+
+    private static void section(StringBuilder page, int number, String title, String aside, String body) {
+        page.append("<section><div class=\"margin\"><span class=\"number\">")
+                .append(number)
+                .append("</span><h2>")
+                .append(escape(title))
+                .append("</h2><p>")
+                .append(escape(aside))
+                .append("</p></div><div class=\"body\">")
+                .append(body)
+                .append("</div></section>\n");
+    }
+
+    private String pictures() {
+        double factor = answer.unit().of(1);
+        // The scale is logarithmic, so another unit only renames its ticks.
+        EnergyScale shown = new EnergyScale(factor * scale.low(), factor * scale.high());
+        return figure(
+                        paint(From.THREE_QUARTER_FRONT, false, 1280),
+                        "The tub coloured by stiffness per kilogram",
+                        "")
+                + TwistSections.scaleBar(
+                        shown,
+                        "Colour scale of stiffness per kilogram",
+                        answer.unit().text() + " per kg")
+                + figure(
+                        paint(From.INTO_THE_CUT, true, 1160),
+                        "Cut along the middle",
+                        "Cut along its middle plane: right half with the walls.");
+    }
+
+    private static String figure(Picture picture, String label, String caption) {
+        String uri = "data:image/png;base64," + Base64.getEncoder().encodeToString(Png.encode(picture.image()));
+        return TwistSections.figure(new Gallery.Plate(picture, uri), "plate", label, caption);
+    }
+
+    private String table() {
+        StiffnessUnit unit = answer.unit();
+        StringBuilder rows = new StringBuilder();
+        for (LedgerEntry e : answer.ledger().entries()) {
+            double stiffness = answer.ledger().stiffness();
+            rows.append("<tr><td>")
+                    .append(escape(LedgerAnswer.place(e)))
+                    .append("</td><td>")
+                    .append(escape(LedgerAnswer.words(e)))
+                    .append("</td>");
+            number(rows, e.mass() > 0 ? significant(1000 * e.mass(), 3, NARROW_SPACE) : "");
+            number(rows, significant(unit.of(e.lost()), 3, NARROW_SPACE));
+            number(rows, e.mass() > 0 ? fixed(unit.of(e.lostPerKilogram()), 0, NARROW_SPACE) : "");
+            number(
+                    rows,
+                    significant(unit.of(stiffness - e.firstOrder().high()), 3, NARROW_SPACE) + " … "
+                            + significant(unit.of(stiffness - e.firstOrder().low()), 3, NARROW_SPACE));
+            rows.append("</tr>");
+        }
+        return "<table class=\"tight\"><thead><tr><th>Where</th><th>Given up</th><th class=\"n\">g</th><th class=\"n\">lost, "
+                + unit.text() + "</th><th class=\"n\">per kg</th><th class=\"n\">bracket</th></tr></thead><tbody>" + rows
+                + "</tbody></table>";
+    }
+
+    private static void number(StringBuilder rows, String text) {
+        rows.append("<td class=\"n\">").append(text).append("</td>");
+    }
+}

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tubwright.desk.answer.LedgerAnswer;
+import tubwright.desk.answer.StiffnessUnit;
+import tubwright.desk.answer.WhatIfAnswer;
+import tubwright.engine.design.Design;
+import tubwright.engine.quantity.NearestName;
+import tubwright.engine.response.Study;
+import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.StrainEnergy;
+import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.StructureException;
+import tubwright.engine.structure.Tub;
+import tubwright.engine.trim.Layup;
+import tubwright.engine.trim.Ledger;
+import tubwright.engine.trim.LoadedTub;
+import tubwright.engine.trim.WhatIf;
+import tubwright.numerics.solver.Solvers;
+
+/** Draws up ledgers and answers what-ifs of a design. */
+public final class TrimWork {
+    /** How much coarser a quick answer's mesh is. */
+    private static final double QUICK = 2;
+
+    private TrimWork() {}
+
+    /**
+     * On what to work.
+     *
+     * @param variant name; empty for the design as written
+     * @param loading name of the case; empty for the first torsion case, or else the first
+     * @param meshSize m; empty for the design's own
+     * @param quick whether to take a coarser mesh
+     */
+    public record Request(Optional<String> variant, Optional<String> loading, OptionalDouble meshSize, boolean quick) {}
+
+    /**
+     * Changes as typed, made in this order.
+     *
+     * @param sets new stacks
+     * @param drops layers left out
+     * @param cores core thicknesses
+     * @param joints stiffness of joints
+     */
+    public record Edits(List<String> sets, List<String> drops, List<String> cores, List<String> joints) {
+        public Edits {
+            sets = List.copyOf(sets);
+            drops = List.copyOf(drops);
+            cores = List.copyOf(cores);
+            joints = List.copyOf(joints);
+        }
+
+        /** Whether nothing is changed. */
+        public boolean isEmpty() {
+            return sets.isEmpty() && drops.isEmpty() && cores.isEmpty() && joints.isEmpty();
+        }
+    }
+
+    /** What is done with a solved tub. */
+    @FunctionalInterface
+    private interface Task<A> {
+        A on(Design.Variant variant, LoadedTub tub);
+    }
+
+    /** Draws up the ledger of a design. */
+    public static LedgerAnswer ledger(
+            Design design, Request request, String stamp, String version, Workbench.Listener listener) {
+        return solved(design, request, listener, (variant, tub) -> {
+            listener.stage("giving up one ply after another");
+            Ledger ledger = Ledger.of(tub);
+            return new LedgerAnswer(
+                    design.name(),
+                    variant.name(),
+                    tub.loading().name(),
+                    StiffnessUnit.of(tub.loading()),
+                    ledger,
+                    tub.structure().mesh(),
+                    tub.structure().unknowns(),
+                    worth(tub),
+                    stamp,
+                    version);
+        });
+    }
+
+    /**
+     * Answers a change of layup.
+     *
+     * @param width of the answer, relative to the stiffness
+     */
+    public static WhatIfAnswer whatIf(
+            Design design,
+            Request request,
+            Edits edits,
+            double width,
+            String version,
+            Workbench.Listener listener) {
+        return solved(design, request, listener, (variant, tub) -> {
+            LayupEdits made = new LayupEdits(tub.nominal(), tub.joints());
+            edits.sets.forEach(made::set);
+            edits.drops.forEach(made::drop);
+            edits.cores.forEach(made::core);
+            edits.joints.forEach(made::joint);
+            listener.stage("fields of the zones that change");
+            Layup layup = made.layup();
+            WhatIf whatIf = new WhatIf(tub);
+            WhatIf.Answer answer = whatIf.ask(layup, width);
+            long start = System.nanoTime();
+            whatIf.ask(layup);
+            double again = (System.nanoTime() - start) * 1e-9;
+            return new WhatIfAnswer(
+                    design.name(),
+                    variant.name(),
+                    tub.loading().name(),
+                    StiffnessUnit.of(tub.loading()),
+                    made.words(),
+                    tub.stiffness(tub.compliance()),
+                    tub.sectionStiffness(),
+                    answer.stiffness(),
+                    tub.mass(tub.nominal()),
+                    answer.mass(),
+                    answer.instant(),
+                    answer.substitutions(),
+                    again,
+                    tub.structure().unknowns(),
+                    version);
+        });
+    }
+
+    /** Reads a design. */
+    public static Design read(Path place) {
+        return Design.read(place);
+    }
+
+    private static <A> A solved(Design design, Request request, Workbench.Listener listener, Task<A> task) {
+        Design.Variant variant = request.variant
+                .map(name -> design.variant(name)
+                        .orElseThrow(() -> unknown(
+                                "variant", name, design.variants().stream().map(Design.Variant::name).toList())))
+                .orElse(design.asDesigned());
+        Tub tub = variant.tub();
+        Case loading = loading(tub, request.loading);
+        try {
+            listener.stage("mesh and solution");
+            double size = request.meshSize.orElse(tub.meshSize()) * (request.quick ? QUICK : 1);
+            Structure structure = Structure.of(tub, Study.mesh(tub, size));
+            try (LoadedTub loaded = LoadedTub.solve(structure, loading, Layup.of(tub), Solvers.best())) {
+                return task.on(variant, loaded);
+            }
+        } catch (StructureException | ShapeException fault) {
+            throw design.explain(fault);
+        }
+    }
+
+    private static Case loading(Tub tub, Optional<String> name) {
+        if (tub.cases().isEmpty()) {
+            throw new UserMistake("the design has no case; write one under \"cases:\"");
+        }
+        if (name.isEmpty()) {
+            return tub.cases().stream()
+                    .filter(c -> c instanceof Case.Torsion)
+                    .findFirst()
+                    .orElse(tub.cases().getFirst());
+        }
+        return tub.cases().stream()
+                .filter(c -> c.name().equals(name.get()))
+                .findFirst()
+                .orElseThrow(() -> unknown(
+                        "case", name.get(), tub.cases().stream().map(Case::name).toList()));
+    }
+
+    private static UserMistake unknown(String what, String name, List<String> known) {
+        return new UserMistake("there is no " + what + " \"" + name + "\""
+                + NearestName.of(name, known)
+                        .map(n -> "; did you mean \"" + n + "\"?")
+                        .orElse("")
+                + "\n    there are: " + String.join(", ", known));
+    }
+
+    /** Stiffness for each kilogram of an element: k · 2U/c over its mass. */
+    private static double[] worth(LoadedTub tub) {
+        Structure structure = tub.structure();
+        double[] worth = StrainEnergy.ofElements(structure, tub.displacements());
+        double factor = 2 * tub.stiffness(tub.compliance()) / tub.compliance();
+        for (int e = 0; e < worth.length; e++) {
+            double mass = structure.mesh().area(e) * structure.arealMass(structure.mesh().elementRegions()[e]);
+            worth[e] *= factor / mass;
+        }
+        return worth;
+    }
+}

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tubwright.desk.FakeBench;
+import tubwright.desk.Typed;
+import tubwright.engine.design.Template;
+
+/** Ledger and what-if from the command line, on the design that {@code new} writes, coarsely meshed. */
+class TrimCommandsTest {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void writeADesign() throws IOException {
+        Files.writeString(folder.resolve("tub.yaml"), Template.text("Trial"));
+    }
+
+    private Typed typed(String... arguments) {
+        String[] all = Stream.concat(Stream.of(arguments[0], folder.toString(), "--mesh", "150 mm"),
+                        Stream.of(arguments).skip(1))
+                .toArray(String[]::new);
+        return Typed.on(new FakeBench(), all);
+    }
+
+    @Test
+    void theLedgerLeavesAWholeFolderThatAgreesWithItself() throws IOException {
+        Typed typed = typed("ledger", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        try (Stream<Path> files = Files.list(folder.resolve("runs/ledger"))) {
+            assertEquals(
+                    List.of("answer.json", "inputs", "ledger.csv", "ledger.html", "worth.png"),
+                    files.map(f -> f.getFileName().toString()).sorted().toList());
+        }
+        JsonNode root = JSON.readTree(typed.out());
+        JsonNode entries = root.get("entries");
+        // shell 6 plies and a core, walls 4 and a core, rim 8, patch 2, joints: at least the seam.
+        assertTrue(entries.size() >= 23, typed.out());
+        double stiffness = root.get("stiffness_N_m_per_rad").asDouble();
+        for (JsonNode entry : entries) {
+            JsonNode left = entry.get("left_N_m_per_rad");
+            JsonNode bracket = entry.get("leftWithoutSolving_N_m_per_rad");
+            assertTrue(bracket.get(0).asDouble() <= left.get(0).asDouble());
+            assertTrue(left.get(1).asDouble() <= bracket.get(1).asDouble());
+            double middle = 0.5 * (left.get(0).asDouble() + left.get(1).asDouble());
+            assertEquals(stiffness - middle, entry.get("lost_N_m_per_rad").asDouble(), 1e-9 * stiffness);
+        }
+        List<String> csv = Files.readAllLines(folder.resolve("runs/ledger/ledger.csv"));
+        assertEquals(entries.size() + 1, csv.size());
+        String page = Files.readString(folder.resolve("runs/ledger/ledger.html"));
+        assertTrue(page.contains("Ply ledger") && page.contains("cockpit rim 3"));
+    }
+
+    @Test
+    void whatTheLedgerSaysOfAPlyWhatIfSaysToo() {
+        JsonNode ledger = JSON.readTree(typed("ledger", "--json").out());
+        JsonNode entry = null;
+        for (JsonNode each : ledger.get("entries")) {
+            if (each.get("name").asString().equals("shell") && each.get("layer").asInt() == 2) {
+                entry = each;
+            }
+        }
+        Typed typed = typed("what-if", "--drop", "shell=2", "--exact", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode answer = JSON.readTree(typed.out());
+        double after = answer.get("after_N_m_per_rad").get(0).asDouble();
+        JsonNode left = entry.get("left_N_m_per_rad");
+        assertTrue(left.get(0).asDouble() <= after * (1 + 1e-8) && after <= left.get(1).asDouble(), typed.out());
+        assertEquals(
+                entry.get("mass_kg").asDouble(),
+                answer.get("massBefore_kg").asDouble() - answer.get("massAfter_kg").asDouble(),
+                1e-9);
+    }
+
+    @Test
+    void theSameStackWrittenAnewChangesNothing() {
+        Typed typed = typed("what-if", "--set", "shell=[45c/0c/0/core/0/0c/45c]", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode answer = JSON.readTree(typed.out());
+        assertEquals(
+                answer.get("massBefore_kg").asDouble(), answer.get("massAfter_kg").asDouble(), 1e-12);
+        double before = answer.get("before_N_m_per_rad").asDouble();
+        assertEquals(1, answer.get("after_N_m_per_rad").get(1).asDouble() / before, 1e-8);
+    }
+
+    @Test
+    void whatIfTellsTheErrorBesideTheAnswer() {
+        Typed typed = typed("what-if", "--drop", "walls=2", "--core", "shell=12 mm");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("±"), typed.out());
+        assertTrue(typed.out().contains("walls without ply 2"), typed.out());
+        assertFalse(Files.exists(folder.resolve("runs")));
+    }
+
+    @Test
+    void mistakesAreAnsweredByWhatToWrite() {
+        assertTold(typed("what-if"), "needs a change");
+        assertTold(typed("what-if", "--drop", "shel=2"), "did you mean \"shell\"?");
+        assertTold(typed("what-if", "--drop", "shell=99"), "layers 1 to 9");
+        assertTold(typed("what-if", "--drop", "shell=5"), "not a ply");
+        assertTold(typed("what-if", "--set", "shell=[45c/0c"), "--set shell");
+        assertTold(typed("what-if", "--set", "shell=[45k]"), "tag \"k\"");
+        assertTold(typed("what-if", "--core", "cockpit rim=5 mm"), "no core");
+        assertTold(typed("what-if", "--core", "shell=5"), "--core shell");
+        assertTold(typed("what-if", "--joint", "waist=0"), "joint");
+        assertTold(typed("what-if", "--drop", "shell"), "write it like");
+        assertTold(typed("what-if", "--drop", "shell=2", "--within", "7"), "--within");
+        assertTold(typed("ledger", "--case", "torsoin"), "did you mean \"torsion\"?");
+        assertTold(typed("ledger", "--variant", "none"), "there is no variant");
+    }
+
+    private static void assertTold(Typed typed, String words) {
+        assertEquals(ExitCode.WRONG_INPUT, typed.code(), typed.err());
+        assertTrue(typed.err().contains(words), typed.err());
+    }
+}

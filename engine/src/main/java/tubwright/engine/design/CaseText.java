@@ -4,11 +4,11 @@ package tubwright.engine.design;
 import java.util.List;
 import java.util.Optional;
 import tubwright.engine.design.text.Amount;
+import tubwright.engine.design.text.Amounts;
 import tubwright.engine.design.text.Choose;
 import tubwright.engine.design.text.In;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
-import tubwright.engine.design.text.Needed;
 import tubwright.engine.design.text.Otherwise;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.Says;
@@ -16,16 +16,16 @@ import tubwright.engine.quantity.Dimension;
 
 /** A case as written. */
 @Says("What is held and what pushes. With a couple it is a torsion case, read between two stations; with a force a"
-        + " bending case, read at one.")
-@Choose({"couple", "force"})
+        + " bending case, read at one; with forces a load case, answered by reserve factors.")
+@Choose({"couple", "force", "forces"})
 record CaseText(
         @Says(
                 "Hardpoints held, each with its directions: \"x, y, z\" (also \"rx, ry, rz\"). A name without L or R means"
-                        + " both.")
-        @Needed
+                        + " both. A load case that holds nothing is a body free in space, balanced by the inertia of its"
+                        + " own mass.")
         List<Named<Name>> hold,
 
-        @Says("Hardpoints that share the load. A name without L or R means both.") @Needed
+        @Says("Torsion and bending: hardpoints that share the load. A name without L or R means both.")
         List<Name> loadAt,
 
         @Says("Torsion: the couple about x, right-handed about +x.") @In(Dimension.MOMENT)
@@ -45,6 +45,22 @@ record CaseText(
 
         @Says("Bending: station at which the movement is read.") @In(Dimension.LENGTH)
         Optional<Amount> station,
+
+        @Says(
+                "Load case: the force at each hardpoint, three numbers aft, right and up: \"-800, 300, 1200 N\". A name"
+                        + " without L or R means both; the force is then that on the right, and the left one is its mirror image.")
+        @In(Dimension.FORCE)
+        List<Named<Amounts>> forces,
+
+        @Says("Load case: the moment at each hardpoint, about x, y and z, likewise.") @In(Dimension.MOMENT)
+        List<Named<Amounts>> moments,
+
+        @Says("Load case: what the tub's own mass feels, aft, right and up: \"0, 0, -1 g0\" is its weight.")
+        @In(Dimension.ACCELERATION)
+        Optional<Amounts> acceleration,
+
+        @Says("Load case: where the loads come from.") @Otherwise("not stated")
+        String source,
 
         Place place) {
 

@@ -62,9 +62,12 @@ public final class Study {
     private VariantAnswer answer(Tub tub, int index, int count) {
         int steps = sizes.size() * count;
         List<List<Converged.Sample>> samples = new ArrayList<>();
-        tub.cases().forEach(c -> samples.add(new ArrayList<>()));
+        List<Case> read =
+                tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
+        read.forEach(c -> samples.add(new ArrayList<>()));
         Structure structure = null;
         List<Solution> solutions = List.of();
+        List<Solution> loads = List.of();
         for (int s = 0; s < sizes.size(); s++) {
             double size = sizes.get(s) * tub.meshSize();
             if (progress.cancelled()) {
@@ -77,7 +80,14 @@ public final class Study {
             start = System.nanoTime();
             structure = Structure.of(tub, mesh);
             times.build += since(start);
-            solutions = StaticSolver.solve(structure, tub.cases(), solver, times);
+            boolean finest = s == sizes.size() - 1;
+            List<Case> asked = new ArrayList<>(read);
+            if (finest) {
+                tub.cases().stream().filter(Case.Loads.class::isInstance).forEach(asked::add);
+            }
+            List<Solution> solved = StaticSolver.solve(structure, asked, solver, times);
+            solutions = solved.subList(0, read.size());
+            loads = solved.subList(read.size(), solved.size());
             SkinSections sections = new SkinSections(structure.mesh());
             for (int c = 0; c < solutions.size(); c++) {
                 double stiffness = stiffness(solutions.get(c), sections);
@@ -143,6 +153,7 @@ public final class Study {
                 double force = Math.hypot(f[1], f[2]);
                 yield force * force / (f[1] * motion.y() + f[2] * motion.z());
             }
+            case Case.Loads loads -> throw new IllegalArgumentException(loads.name() + " has no stiffness");
         };
     }
 
@@ -204,6 +215,7 @@ public final class Study {
                         Optional.empty(),
                         shares,
                         fields);
+            case Case.Loads l -> throw new IllegalArgumentException(l.name() + " has no stiffness");
         };
     }
 

@@ -51,4 +51,38 @@ public sealed interface Case {
      */
     record Bending(String name, List<Support> hold, List<String> loaded, double[] force, double station)
             implements Case {}
+
+    /**
+     * Forces and moments at hardpoints, and what the structure's own mass feels; answered by reserve factors.
+     *
+     * <p>Where nothing is held the body is free in space: it is accelerated as a rigid body by what pushes it, and its own
+     * mass (with that of its inserts) resists (inertia relief).
+     *
+     * @param name name
+     * @param hold what is held; empty for a free body
+     * @param forces what pushes
+     * @param acceleration of the frame in which the structure stands still, felt by its mass: gravity is (0, 0, −g), m/s²
+     * @param source where the loads come from, in the designer's words
+     */
+    record Loads(String name, List<Support> hold, List<Force> forces, double[] acceleration, String source)
+            implements Case {
+        public Loads {
+            hold = List.copyOf(hold);
+            forces = List.copyOf(forces);
+        }
+
+        /** True where nothing is held. */
+        public boolean free() {
+            return hold.isEmpty();
+        }
+    }
+
+    /**
+     * What pushes at one hardpoint, in the car's axes.
+     *
+     * @param hardpoint name
+     * @param force N, 3 numbers
+     * @param moment N·m, 3 numbers
+     */
+    record Force(String hardpoint, double[] force, double[] moment) {}
 }

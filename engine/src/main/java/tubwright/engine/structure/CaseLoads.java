@@ -9,6 +9,9 @@ final class CaseLoads {
 
     /** One flag per unknown: held by the case's supports. */
     static boolean[] fixed(Structure structure, Case wanted) {
+        if (wanted instanceof Case.Loads loads && loads.free()) {
+            return oneInsert(structure, loads);
+        }
         return fixed(structure, wanted.hold());
     }
 
@@ -26,10 +29,47 @@ final class CaseLoads {
 
     /** Forces (N) and moments (N·m) per unknown. */
     static double[] loads(Structure structure, Case wanted) {
+        return loads(structure, wanted, new OwnMass(structure));
+    }
+
+    /** As {@link #loads(Structure, Case)}, with the mass matrix kept from case to case. */
+    static double[] loads(Structure structure, Case wanted, OwnMass mass) {
         return switch (wanted) {
             case Case.Torsion torsion -> couple(structure, torsion);
             case Case.Bending bending -> shared(structure, bending);
+            case Case.Loads each -> points(structure, each, mass);
         };
+    }
+
+    /** A free body in balance needs no reaction: one insert held in all six directions only says where it lies. */
+    private static boolean[] oneInsert(Structure structure, Case.Loads loads) {
+        if (structure.hardpoints().isEmpty()) {
+            throw new StructureException(
+                    "case '" + loads.name() + "' has no hardpoint to load", "give the tub its hardpoints");
+        }
+        boolean[] fixed = new boolean[structure.unknowns()];
+        int node = structure.hardpointNode(structure.hardpoints().getFirst().name());
+        java.util.Arrays.fill(fixed, 6 * node, 6 * node + 6, true);
+        return fixed;
+    }
+
+    private static double[] points(Structure structure, Case.Loads wanted, OwnMass mass) {
+        double[] loads = new double[structure.unknowns()];
+        for (Case.Force each : wanted.forces()) {
+            int node = structure.hardpointNode(each.hardpoint());
+            for (int d = 0; d < 3; d++) {
+                loads[6 * node + d] += each.force()[d];
+                loads[6 * node + 3 + d] += each.moment()[d];
+            }
+        }
+        double[] a = wanted.acceleration();
+        if (a[0] != 0 || a[1] != 0 || a[2] != 0) {
+            mass.addForces(a, loads);
+        }
+        if (wanted.free()) {
+            mass.balance(wanted.name(), loads);
+        }
+        return loads;
     }
 
     /**

@@ -7,6 +7,7 @@ import tubwright.numerics.SymmetricMatrix;
 final class RigidMotions {
     private final double[][] momenta = new double[6][];
     private final double[][] inertia = new double[6][6];
+    private final double[][] central;
 
     /**
      * @param positions 3 per node, m
@@ -21,7 +22,7 @@ final class RigidMotions {
         double[] centre = {
             dot(alongY, motions[5]) / total, -dot(alongX, motions[5]) / total, dot(alongX, motions[4]) / total
         };
-        double[][] central = motions(positions, centre);
+        central = motions(positions, centre);
         for (int i = 0; i < 6; i++) {
             momenta[i] = mass.multiply(central[i]);
             for (int j = 0; j < 6; j++) {
@@ -67,6 +68,30 @@ final class RigidMotions {
             }
         }
         return sum;
+    }
+
+    /** Takes from the loads what accelerates the body as a rigid one, f − M R I⁻¹ Rᵀ f: the rest is in balance. */
+    void balance(double[] loads) {
+        double[][] a = new double[6][7];
+        for (int i = 0; i < 6; i++) {
+            System.arraycopy(inertia[i], 0, a[i], 0, 6);
+            a[i][6] = dot(central[i], loads);
+        }
+        // About the centre of mass the inertia is positive definite, so elimination needs no exchange of rows.
+        for (int k = 0; k < 6; k++) {
+            for (int i = 0; i < 6; i++) {
+                double f = i == k ? 0 : a[i][k] / a[k][k];
+                for (int j = k; j < 7 && f != 0; j++) {
+                    a[i][j] -= f * a[k][j];
+                }
+            }
+        }
+        for (int i = 0; i < 6; i++) {
+            double acceleration = a[i][6] / a[i][i];
+            for (int j = 0; j < loads.length; j++) {
+                loads[j] -= acceleration * momenta[i][j];
+            }
+        }
     }
 
     private static double[][] motions(double[] positions, double[] centre) {

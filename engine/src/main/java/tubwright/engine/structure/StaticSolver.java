@@ -51,6 +51,7 @@ public final class StaticSolver {
         times.assembly += since(start);
         start = System.nanoTime();
         Map<Case, Solution> solutions = new LinkedHashMap<>();
+        OwnMass mass = new OwnMass(structure);
         try (Analysis analysis = solver.analyse(stiffness.pattern(), Definiteness.POSITIVE_DEFINITE)) {
             times.ordering += since(start);
             int left = groups.size();
@@ -67,7 +68,8 @@ public final class StaticSolver {
                     times.factorEntries = factor.factorEntries();
                     start = System.nanoTime();
                     for (Case c : group.getValue()) {
-                        solutions.put(c, solve(structure, c, held.get(c), system, factor));
+                        double[] loads = CaseLoads.loads(structure, c, mass);
+                        solutions.put(c, solve(c, loads, held.get(c), system, factor));
                     }
                     times.solve += since(start);
                 } catch (SingularMatrixException e) {
@@ -98,8 +100,7 @@ public final class StaticSolver {
     public record LinearSystem(ConstrainedSystem stiffness, double[] loads) {}
 
     private static Solution solve(
-            Structure structure, Case c, boolean[] held, ConstrainedSystem system, Factorisation factor) {
-        double[] loads = CaseLoads.loads(structure, c);
+            Case c, double[] loads, boolean[] held, ConstrainedSystem system, Factorisation factor) {
         double[] u = system.solve(factor, loads);
         double[] b = system.rightHandSide(loads, new double[loads.length]);
         int[] extra = IntStream.range(0, held.length)

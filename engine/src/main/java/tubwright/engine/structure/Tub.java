@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
+import tubwright.engine.mesh.Region;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.shape.TubShape;
 
@@ -44,5 +45,15 @@ public record Tub(
         stiffeners = List.copyOf(stiffeners);
         hardpoints = List.copyOf(hardpoints);
         cases = List.copyOf(cases);
+    }
+
+    /**
+     * The laminate of a region of one of its meshes: that of the zone with the patches' plies inside, mirrored where the
+     * region is.
+     *
+     * @throws StructureException where the zone has none
+     */
+    public Laminate laminate(Region region) {
+        return StructureBuilder.laminate(this, region);
     }
 }

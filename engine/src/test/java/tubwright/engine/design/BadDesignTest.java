@@ -276,7 +276,8 @@ class BadDesignTest {
     @Test
     void aCaseThatNeitherTwistsNorBends() throws IOException {
         assertEquals(
-                "tub.yaml:106:5: torsion: neither \"couple\" nor \"force\" is given\n" + "    give one of them",
+                "tub.yaml:106:5: torsion: none of these keys is given: couple, force, forces\n"
+                        + "    give one of them",
                 fault("    couple: 1000 N·m\n", ""));
     }
 

@@ -131,6 +131,7 @@ public final class LoadedTub implements AutoCloseable {
         double load = switch (loading) {
             case Case.Torsion torsion -> torsion.couple();
             case Case.Bending bending -> Math.hypot(bending.force()[1], bending.force()[2]);
+            case Case.Loads loads -> throw new IllegalArgumentException(loads.name() + " has no stiffness");
         };
         return load * load / compliance;
     }

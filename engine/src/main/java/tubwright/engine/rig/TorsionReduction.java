@@ -1,0 +1,361 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.rig;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import tubwright.engine.quantity.Dimension;
+import tubwright.engine.quantity.Quantity;
+import tubwright.engine.quantity.QuantityFormat;
+import tubwright.engine.rig.TorsionReading.CycleStiffness;
+import tubwright.engine.rig.TorsionReading.StationAngle;
+import tubwright.engine.rig.statistics.IllPosedException;
+import tubwright.engine.rig.statistics.Uncertainty;
+import tubwright.engine.rig.statistics.Uncertainty.Contribution;
+
+/**
+ * From readings to stiffness: gauges to angles, bodily motion and held-end rotation removed, torque fitted against
+ * angle, the uncertainty put together after the GUM. The theory is in docs/theory/rig.md.
+ */
+public final class TorsionReduction {
+    /** A gauge station counts as the held or loaded one within this distance, m. */
+    private static final double AT = 0.02;
+
+    private static final double LEVEL = 0.95;
+
+    private final Readings readings;
+    private final List<Finding> findings = new ArrayList<>();
+    private final double[] torque;
+    private final int[] cycle;
+    private double[] angles;
+    private StationMotion loaded;
+
+    private TorsionReduction(Readings readings) {
+        this.readings = readings;
+        this.torque = readings.steps().stream().mapToDouble(Step::torque).toArray();
+        this.cycle = readings.steps().stream().mapToInt(Step::cycle).toArray();
+    }
+
+    /**
+     * Reduces a test.
+     *
+     * @param dropBedIn whether the first of several cycles is left out
+     * @throws ReadingsException if the readings cannot give an angle or a slope
+     */
+    public static TorsionReading of(Readings readings, boolean dropBedIn) {
+        boolean several = readings.cycles().size() > 1;
+        Readings kept = dropBedIn && several ? readings.withoutBedIn() : readings;
+        TorsionReduction reduction = new TorsionReduction(kept);
+        if (dropBedIn && !several) {
+            reduction.setUp("there is only one cycle, so none was dropped as bed-in");
+        }
+        try {
+            return reduction.reduce(readings.steps().size() - kept.steps().size());
+        } catch (IllPosedException e) {
+            throw new ReadingsException(readings.source() + ": " + e.getMessage());
+        }
+    }
+
+    private TorsionReading reduce(int dropped) {
+        List<StationMotion> motions = new ArrayList<>();
+        List<List<Integer>> alone = new ArrayList<>();
+        for (List<Integer> group : StationMotion.groups(readings.gauges())) {
+            if (StationMotion.tellsAngle(readings.gauges(), group)) {
+                motions.add(StationMotion.of(readings, group));
+            } else {
+                alone.add(group);
+            }
+        }
+        findings.addAll(GaugeDoubts.oneSided(readings, alone, motions));
+        if (motions.isEmpty()) {
+            throw new ReadingsException(findings.stream().map(Finding::toString).toList());
+        }
+        Optional<StationMotion> held = held(motions);
+        double[] ground = held.map(StationMotion::angles).orElse(new double[torque.length]);
+        List<double[]> relative =
+                motions.stream().map(m -> minus(m.angles(), ground)).toList();
+        int end = loadedEnd(motions, relative, held);
+        loaded = motions.get(end);
+        angles = relative.get(end);
+        String span = held.map(h -> millimetres(loaded.station()) + " against " + millimetres(h.station()))
+                .orElse(
+                        loaded.spacing() < Double.POSITIVE_INFINITY
+                                ? millimetres(loaded.station()) + " against the ground"
+                                : "the angle as read");
+        findings.addAll(GaugeDoubts.exchanged(readings, motions, torque, cycle));
+        CycleFit whole = CycleFit.of(angles, torque, cycle);
+        double sign = Math.signum(whole.slope());
+        if (sign < 0 && findings.stream().noneMatch(f -> f.kind() == Finding.Kind.DOUBTFUL_GAUGE)) {
+            findings.add(new Finding(
+                    Finding.Kind.DOUBTFUL_GAUGE,
+                    readings.source(),
+                    "the loaded end turns against the torque: the sign of the torque, or of every gauge there, is"
+                            + " flipped; the stiffness below is its size"));
+        }
+        zeros();
+        List<CycleStiffness> cycles = cycles(sign);
+        Estimate all = estimate(whole, sign, cycles);
+        List<Finding> outliers = Outliers.of(readings);
+        findings.addAll(outliers);
+        Optional<Estimate> cleaned = outliers.isEmpty()
+                ? Optional.empty()
+                : branch(
+                        i -> outliers.stream()
+                                .noneMatch(o -> o.place()
+                                        .equals(readings.source() + ":"
+                                                + readings.steps().get(i).line())),
+                        sign,
+                        cycles);
+        Optional<Estimate> withoutRig = readings.setup().rig().map(rig -> rigOut(all, rig, held.isPresent()));
+        return new TorsionReading(
+                readings,
+                dropped,
+                span,
+                angles,
+                all,
+                branch(i -> !readings.steps().get(i).unloading(), sign, cycles),
+                branch(this::falling, sign, cycles),
+                cycles,
+                withoutRig,
+                cleaned,
+                loops(),
+                Bends.of(readings, angles, sign),
+                twist(motions, relative),
+                findings);
+    }
+
+    /** Whether a step belongs to an unloading branch; the turning point, where it begins, does. */
+    private boolean falling(int i) {
+        List<Step> steps = readings.steps();
+        return steps.get(i).unloading()
+                || i + 1 < steps.size()
+                        && steps.get(i + 1).unloading()
+                        && steps.get(i + 1).cycle() == steps.get(i).cycle();
+    }
+
+    private Estimate rigOut(Estimate all, RigStiffness rig, boolean heldMeasured) {
+        if (heldMeasured) {
+            setUp("the held end's rotation is measured and subtracted, and a rig stiffness is given as well: it is"
+                    + " taken out on top, which is right only for flexibility between the two gauge stations");
+        }
+        if (rig.stiffness() < 10 * all.stiffness()) {
+            setUp("the rig is only "
+                    + QuantityFormat.significant(rig.stiffness() / all.stiffness(), 2)
+                    + " times as stiff as what was measured; with less than ten times its correction, and its error, are"
+                    + " more than a tenth of the answer");
+        }
+        return all.without(rig);
+    }
+
+    /** Gauges at the held end, if they were set there; says so where they were not. */
+    private Optional<StationMotion> held(List<StationMotion> motions) {
+        if (readings.setup().heldStation().isEmpty()) {
+            if (motions.size() > 1) {
+                setUp("the file does not say which end is held (\"held station, 2400 mm\"): no rotation is subtracted");
+            }
+            return Optional.empty();
+        }
+        double x = readings.setup().heldStation().getAsDouble();
+        Optional<StationMotion> nearest = nearest(motions, x);
+        if (nearest.isEmpty() || motions.size() == 1) {
+            setUp("the rotation of the held end at " + millimetres(x)
+                    + " was not measured: whatever it gives is counted as twist of the tub");
+            return Optional.empty();
+        }
+        return nearest;
+    }
+
+    private static Optional<StationMotion> nearest(List<StationMotion> motions, double x) {
+        return motions.stream()
+                .filter(m -> Math.abs(m.station() - x) <= AT)
+                .min(Comparator.comparingDouble(m -> Math.abs(m.station() - x)));
+    }
+
+    private int loadedEnd(List<StationMotion> motions, List<double[]> relative, Optional<StationMotion> held) {
+        if (readings.setup().loadedStation().isPresent()) {
+            double x = readings.setup().loadedStation().getAsDouble();
+            Optional<StationMotion> there = nearest(motions, x);
+            if (there.isPresent() && there.get() != held.orElse(null)) {
+                return motions.indexOf(there.get());
+            }
+            setUp("no gauges stand at the loaded station " + millimetres(x)
+                    + ": the stiffness is that up to the gauges that turn most");
+        }
+        int best = -1;
+        double most = -1;
+        for (int m = 0; m < motions.size(); m++) {
+            if (held.isPresent() && held.get() == motions.get(m)) {
+                continue;
+            }
+            double slope = Math.abs(CycleFit.of(torque, relative.get(m), cycle).slope());
+            if (slope > most) {
+                most = slope;
+                best = m;
+            }
+        }
+        return best;
+    }
+
+    private Optional<Estimate> branch(java.util.function.IntPredicate with, double sign, List<CycleStiffness> cycles) {
+        double[] x = angles.clone();
+        int count = 0;
+        for (int i = 0; i < x.length; i++) {
+            if (!with.test(i)) {
+                x[i] = Double.NaN;
+            } else if (Double.isFinite(x[i])) {
+                count++;
+            }
+        }
+        if (count < 3 + readings.cycles().size()) {
+            return Optional.empty();
+        }
+        return Optional.of(estimate(CycleFit.of(x, torque, cycle), sign, cycles));
+    }
+
+    private Estimate estimate(CycleFit line, double sign, List<CycleStiffness> cycles) {
+        double k = sign * line.slope();
+        List<Contribution> parts = new ArrayList<>();
+        parts.add(new Contribution(
+                "scatter about the line", line.standardError(), line.fit().degreesOfFreedom()));
+        // Fitted the other way round, angle against torque, the slope is K/R²: the truth lies between the two.
+        parts.add(Contribution.known("which of the two is fitted", k * (1 / line.rSquared() - 1) / Math.sqrt(3)));
+        if (cycles.size() > 1) {
+            parts.add(repeat(cycles));
+        }
+        Setup setup = readings.setup();
+        if (setup.torqueUncertainty() > 0) {
+            parts.add(Contribution.known("torque (scale and arm)", k * setup.torqueUncertainty()));
+        }
+        double spacing = loaded.spacing();
+        if (setup.spacingUncertainty() > 0 && Double.isFinite(spacing)) {
+            parts.add(Contribution.known("gauge spacing", k * Math.sqrt(2) * setup.spacingUncertainty() / spacing));
+        }
+        if (setup.resolution() > 0 && Double.isFinite(spacing)) {
+            double step = setup.resolution() / Math.sqrt(12) * Math.sqrt(2) / spacing;
+            double[] read =
+                    IntStream.of(line.used()).mapToDouble(i -> angles[i]).toArray();
+            double mean = java.util.Arrays.stream(read).average().orElse(0);
+            double away = Math.sqrt(java.util.Arrays.stream(read)
+                    .map(a -> (a - mean) * (a - mean))
+                    .sum());
+            parts.add(Contribution.known("gauge resolution", k * step / away));
+        }
+        return new Estimate(k, line.standardError(), line.rSquared(), line.used().length, new Uncertainty(parts));
+    }
+
+    /** What cycles differ by beyond the scatter of each, as uncertainty of their mean. */
+    private static Contribution repeat(List<CycleStiffness> cycles) {
+        int n = cycles.size();
+        double mean =
+                cycles.stream().mapToDouble(CycleStiffness::stiffness).average().orElseThrow();
+        double between = 0;
+        double within = 0;
+        for (CycleStiffness each : cycles) {
+            between += (each.stiffness() - mean) * (each.stiffness() - mean) / (n - 1);
+            within += each.standardError() * each.standardError() / n;
+        }
+        return new Contribution("repeat of cycles", Math.sqrt(Math.max(0, between - within) / n), n - 1.0);
+    }
+
+    private List<CycleStiffness> cycles(double sign) {
+        List<CycleStiffness> result = new ArrayList<>();
+        for (int number : readings.cycles()) {
+            double[] x = angles.clone();
+            int count = 0;
+            for (int i = 0; i < x.length; i++) {
+                x[i] = cycle[i] == number ? x[i] : Double.NaN;
+                count += Double.isFinite(x[i]) ? 1 : 0;
+            }
+            if (count >= 4) {
+                CycleFit line = CycleFit.of(x, torque, cycle);
+                result.add(new CycleStiffness(number, sign * line.slope(), line.standardError()));
+            }
+        }
+        return result;
+    }
+
+    private List<Loop> loops() {
+        List<Loop> result = new ArrayList<>();
+        for (int number : readings.cycles()) {
+            int[] mine = IntStream.range(0, cycle.length)
+                    .filter(i -> cycle[i] == number && Double.isFinite(angles[i]))
+                    .toArray();
+            Loop.of(
+                            number,
+                            IntStream.of(mine)
+                                    .mapToObj(i -> readings.steps().get(i))
+                                    .toList(),
+                            IntStream.of(mine).mapToDouble(i -> angles[i]).toArray())
+                    .ifPresent(result::add);
+        }
+        return result;
+    }
+
+    private List<StationAngle> twist(List<StationMotion> motions, List<double[]> relative) {
+        List<StationAngle> result = new ArrayList<>();
+        for (int m = 0; m < motions.size(); m++) {
+            StationMotion motion = motions.get(m);
+            CycleFit line = CycleFit.of(torque, relative.get(m), cycle);
+            double setUp = Double.isFinite(motion.spacing())
+                    ? Math.sqrt(2) * readings.setup().spacingUncertainty() / motion.spacing()
+                    : 0;
+            Uncertainty uncertainty = new Uncertainty(List.of(
+                    new Contribution("fit", line.standardError(), line.fit().degreesOfFreedom()),
+                    Contribution.known("spacing", Math.abs(line.slope()) * setUp),
+                    Contribution.known(
+                            "torque", Math.abs(line.slope()) * readings.setup().torqueUncertainty())));
+            double bodily = java.util.Arrays.stream(motion.bodily())
+                    .map(b -> Math.abs(b - motion.bodily()[0]))
+                    .max()
+                    .orElse(0);
+            result.add(new StationAngle(
+                    motion.station(),
+                    line.slope(),
+                    uncertainty.expanded(LEVEL),
+                    motion.gauges().stream()
+                            .map(g -> readings.gauges().get(g).name())
+                            .toList(),
+                    bodily));
+        }
+        return result;
+    }
+
+    /** Cycles whose load never comes back to zero. */
+    private void zeros() {
+        double most = readings.greatestTorque();
+        for (int number : readings.cycles()) {
+            List<Step> steps =
+                    readings.steps().stream().filter(s -> s.cycle() == number).toList();
+            Step last = steps.getLast();
+            boolean rises = steps.stream().anyMatch(s -> s.unloading());
+            if (Math.abs(last.torque()) > 0.02 * most) {
+                findings.add(
+                        new Finding(
+                                Finding.Kind.NO_ZERO,
+                                readings.source() + ":" + last.line(),
+                                "cycle " + number
+                                        + (rises ? " ends at " : " is only loaded, never unloaded: it ends at ")
+                                        + new Quantity(last.torque(), Dimension.MOMENT).format("N·m", 4)
+                                        + " and never returns to zero: what stayed behind cannot be told from a gauge that moved"));
+            }
+        }
+    }
+
+    private void setUp(String words) {
+        findings.add(new Finding(Finding.Kind.SET_UP, readings.source(), words));
+    }
+
+    private static double[] minus(double[] a, double[] b) {
+        double[] result = new double[a.length];
+        for (int i = 0; i < a.length; i++) {
+            result[i] = a[i] - b[i];
+        }
+        return result;
+    }
+
+    static String millimetres(double x) {
+        return "x = " + Math.round(x * 1000) + " mm";
+    }
+}

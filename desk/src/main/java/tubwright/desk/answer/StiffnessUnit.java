@@ -24,6 +24,7 @@ public enum StiffnessUnit {
         return switch (loading) {
             case Case.Torsion _ -> TORSION;
             case Case.Bending _ -> BENDING;
+            case Case.Loads loads -> throw new IllegalArgumentException(loads.name() + " has no stiffness");
         };
     }
 

@@ -158,20 +158,23 @@ public final class TrimWork {
     }
 
     private static Case loading(Tub tub, Optional<String> name) {
-        if (tub.cases().isEmpty()) {
-            throw new UserMistake("the design has no case; write one under \"cases:\"");
+        // Load cases are answered by reserve factors; there is no stiffness to buy in them.
+        List<Case> cases =
+                tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
+        if (cases.isEmpty()) {
+            throw new UserMistake("the design has no torsion or bending case; write one under \"cases:\"");
         }
         if (name.isEmpty()) {
-            return tub.cases().stream()
+            return cases.stream()
                     .filter(c -> c instanceof Case.Torsion)
                     .findFirst()
-                    .orElse(tub.cases().getFirst());
+                    .orElse(cases.getFirst());
         }
-        return tub.cases().stream()
+        return cases.stream()
                 .filter(c -> c.name().equals(name.get()))
                 .findFirst()
                 .orElseThrow(() -> unknown(
-                        "case", name.get(), tub.cases().stream().map(Case::name).toList()));
+                        "case", name.get(), cases.stream().map(Case::name).toList()));
     }
 
     private static UserMistake unknown(String what, String name, List<String> known) {

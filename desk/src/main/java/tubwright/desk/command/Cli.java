@@ -68,7 +68,8 @@ public final class Cli {
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))
-                .addSubcommand(new SchemaCommand(terminal, bench));
+                .addSubcommand(new SchemaCommand(terminal, bench))
+                .addSubcommand(new CommandLine(new RigCommand()).addSubcommand(new RigReadCommand(terminal)));
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
         line.setOut(new PrintWriter(terminal.out(), true));
         line.setErr(new PrintWriter(terminal.err(), true));
@@ -92,8 +93,9 @@ public final class Cli {
     }
 
     private static List<CommandLine> all(CommandLine line) {
-        List<CommandLine> result = new ArrayList<>(line.getSubcommands().values());
-        result.addFirst(line);
+        List<CommandLine> result = new ArrayList<>();
+        result.add(line);
+        line.getSubcommands().values().forEach(each -> result.addAll(all(each)));
         return result;
     }
 
@@ -102,7 +104,7 @@ public final class Cli {
         String message = mistake.getMessage();
         if (mistake instanceof CommandLine.UnmatchedArgumentException unmatched) {
             String word = unmatched.getUnmatched().getFirst();
-            boolean command = line.getParent() == null && !word.startsWith("-");
+            boolean command = !line.getSubcommands().isEmpty() && !word.startsWith("-");
             List<String> known = command
                     ? List.copyOf(line.getSubcommands().keySet())
                     : line.getCommandSpec().options().stream()

@@ -23,6 +23,7 @@ import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.material.MaterialException;
 import tubwright.engine.quantity.QuantityException;
+import tubwright.engine.rig.ReadingsException;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
 
@@ -54,6 +55,7 @@ final class Trouble {
     private static Optional<String> mistake(Throwable cause) {
         return switch (cause) {
             case DesignError e -> Optional.of(e.getMessage());
+            case ReadingsException e -> Optional.of(e.getMessage());
             case UserMistake e -> Optional.of(e.getMessage());
             case StructureException e ->
                 Optional.of(e.getMessage() + (e.remedy().isEmpty() ? "" : "\n    " + e.remedy()));

@@ -28,14 +28,19 @@ public final class Note {
         sections.addAll(TwistSections.of(answer, gallery));
         sections.addAll(MakeSections.of(answer, gallery));
         sections.addAll(TrustSections.of(answer));
+        return page(answer.tub() + ": torsion note", head(answer), sections, StackDrawing.patterns());
+    }
+
+    /** A page of numbered sections below a title block. */
+    static String page(String title, String head, List<Section> sections, String patterns) {
         StringBuilder page = new StringBuilder(1 << 20);
         page.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head>\n");
         page.append("<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"")
                 .append(POLICY)
                 .append("\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
-        page.append(Html.escape(answer.tub())).append(": torsion note</title>\n<style>");
-        page.append(style()).append("</style>\n</head>\n<body>\n").append(StackDrawing.patterns());
-        page.append("<main>\n").append(head(answer));
+        page.append(Html.escape(title)).append("</title>\n<style>");
+        page.append(style()).append("</style>\n</head>\n<body>\n").append(patterns);
+        page.append("<main>\n").append(head);
         int number = 1;
         for (Section section : sections) {
             if (section.body().isEmpty()) {

@@ -83,7 +83,7 @@ public final class TorsionReduction {
                 .orElse(
                         loaded.spacing() < Double.POSITIVE_INFINITY
                                 ? millimetres(loaded.station()) + " against the ground"
-                                : "the angle as read");
+                                : "the loaded end, as read");
         findings.addAll(GaugeDoubts.exchanged(readings, motions, torque, cycle));
         CycleFit whole = CycleFit.of(angles, torque, cycle);
         double sign = Math.signum(whole.slope());
@@ -222,7 +222,7 @@ public final class TorsionReduction {
         // Fitted the other way round, angle against torque, the slope is K/R²: the truth lies between the two.
         parts.add(Contribution.known("which of the two is fitted", k * (1 / line.rSquared() - 1) / Math.sqrt(3)));
         if (cycles.size() > 1) {
-            parts.add(repeat(cycles));
+            repeat(cycles, line.fit().degreesOfFreedom()).ifPresent(parts::add);
         }
         Setup setup = readings.setup();
         if (setup.torqueUncertainty() > 0) {
@@ -245,8 +245,11 @@ public final class TorsionReduction {
         return new Estimate(k, line.standardError(), line.rSquared(), line.used().length, new Uncertainty(parts));
     }
 
-    /** What cycles differ by beyond the scatter of each, as uncertainty of their mean. */
-    private static Contribution repeat(List<CycleStiffness> cycles) {
+    /**
+     * What cycles differ by beyond the scatter of each, as uncertainty of their mean; nothing where the scatter explains
+     * it (F-test at 5 %), for then it would be counted twice.
+     */
+    private static Optional<Contribution> repeat(List<CycleStiffness> cycles, int freedom) {
         int n = cycles.size();
         double mean =
                 cycles.stream().mapToDouble(CycleStiffness::stiffness).average().orElseThrow();
@@ -256,7 +259,10 @@ public final class TorsionReduction {
             between += (each.stiffness() - mean) * (each.stiffness() - mean) / (n - 1);
             within += each.standardError() * each.standardError() / n;
         }
-        return new Contribution("repeat of cycles", Math.sqrt(Math.max(0, between - within) / n), n - 1.0);
+        double limit = Uncertainty.varianceRatio(0.95, n - 1, freedom);
+        return between > limit * within
+                ? Optional.of(new Contribution("repeat of cycles", Math.sqrt((between - within) / n), n - 1.0))
+                : Optional.empty();
     }
 
     private List<CycleStiffness> cycles(double sign) {

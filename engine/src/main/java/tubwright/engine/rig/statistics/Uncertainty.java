@@ -2,6 +2,7 @@
 package tubwright.engine.rig.statistics;
 
 import java.util.List;
+import org.hipparchus.distribution.continuous.FDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
@@ -58,6 +59,11 @@ public record Uncertainty(List<Contribution> contributions) {
     /** Half-width of the interval that holds the true value with the chance given. */
     public double expanded(double level) {
         return coverageFactor(level) * combined();
+    }
+
+    /** Ratio of two variances that chance alone exceeds in {@code 1 − level} of cases (Fisher's F). */
+    public static double varianceRatio(double level, int above, int below) {
+        return new FDistribution(above, below).inverseCumulativeProbability(level);
     }
 
     /** Student's t with {@code degreesOfFreedom} that leaves {@code 1 − level} outside ±t; the normal one if infinite. */

@@ -52,6 +52,13 @@ class UncertaintyTest {
         assertEquals(1.960, Uncertainty.studentFactor(0.95, Double.POSITIVE_INFINITY), 0.0005);
     }
 
+    /** Upper 5 % points of F, any table (from memory). */
+    @Test
+    void theRatioOfVariancesIsThatOfTheTable() {
+        assertEquals(161.4, Uncertainty.varianceRatio(0.95, 1, 1), 0.1);
+        assertEquals(4.10, Uncertainty.varianceRatio(0.95, 2, 10), 0.005);
+    }
+
     /** Factors for the B basis of normal samples, table of CMH-17 vol. 1 ch. 8 (from memory). */
     @Test
     void theBBasisFactorsAreThoseOfTheTable() {

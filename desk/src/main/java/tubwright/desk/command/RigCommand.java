@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code tubwright rig}: what has to do with the torsion rig. */
+@Command(
+        name = "rig",
+        description = "What a torsion test says: from the readings to stiffness, loop and twist line.",
+        synopsisHeading = "Usage: ",
+        commandListHeading = "%nCommands:%n",
+        optionListHeading = "%nOptions:%n")
+final class RigCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Print this help.")
+    private boolean help;
+
+    @Override
+    public Integer call() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+        return ExitCode.USAGE;
+    }
+}

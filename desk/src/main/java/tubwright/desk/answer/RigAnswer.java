@@ -80,8 +80,7 @@ public record RigAnswer(String title, String version, List<TorsionReading> tests
             return Optional.empty();
         }
         double suspension = Series.without(whole.stiffness(), tub.stiffness());
-        double u = Series.uncertaintyWithout(
-                whole.stiffness(), whole.expanded(), tub.stiffness(), tub.expanded());
+        double u = Series.uncertaintyWithout(whole.stiffness(), whole.expanded(), tub.stiffness(), tub.expanded());
         return Optional.of(new Split(suspension, u, whole.stiffness() / tub.stiffness()));
     }
 }

@@ -113,7 +113,10 @@ final class RigReadCommand implements Callable<Integer> {
             terminal.print("  "
                     + terminal.look(
                             Look.STRONG,
-                            place.resolve("rig").resolve(name).resolve("report.html").toString()));
+                            place.resolve("rig")
+                                    .resolve(name)
+                                    .resolve("report.html")
+                                    .toString()));
         }
         return ExitCode.DONE;
     }

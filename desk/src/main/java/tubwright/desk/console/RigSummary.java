@@ -64,8 +64,10 @@ public final class RigSummary {
         lines.add("  ± holds the true value with 95 % chance; it is made of:");
         TextTable parts = new TextTable(true, false);
         double whole = test.best().stiffness();
-        test.best().uncertainty().contributions().forEach(c -> parts.row(
-                "  " + c.name(), percent(c.standard() / whole) + " (standard)"));
+        test.best()
+                .uncertainty()
+                .contributions()
+                .forEach(c -> parts.row("  " + c.name(), percent(c.standard() / whole) + " (standard)"));
         lines.addAll(parts.lines(terminal));
         loops(test);
         twist(test);
@@ -115,8 +117,7 @@ public final class RigSummary {
         for (StationAngle each : test.twist()) {
             table.row(
                     "x = " + fixed(1000 * each.station(), 0, GAP) + " mm",
-                    plusMinus(
-                            Math.toDegrees(1000 * each.perTorque()), Math.toDegrees(1000 * each.expanded()), GAP),
+                    plusMinus(Math.toDegrees(1000 * each.perTorque()), Math.toDegrees(1000 * each.expanded()), GAP),
                     predictedAt(test, each.station()).isPresent()
                             ? fixed(
                                     Math.toDegrees(1000

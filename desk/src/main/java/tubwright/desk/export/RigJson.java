@@ -85,7 +85,9 @@ public final class RigJson {
         ArrayNode findings = node.putArray("findings");
         for (Finding finding : test.findings()) {
             ObjectNode each = findings.addObject();
-            each.put("kind", finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+            each.put(
+                    "kind",
+                    finding.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
             each.put("place", finding.place());
             each.put("words", finding.words());
         }
@@ -128,7 +130,8 @@ public final class RigJson {
                         angles[i] /= couple;
                     }
                     return Optional.of(new RigAnswer.Predicted(
-                            variant.path("variant").asString(variant.path("name").asString("as designed")),
+                            variant.path("variant")
+                                    .asString(variant.path("name").asString("as designed")),
                             each.path("torsionalStiffness_N_m_per_rad").asDouble(Double.NaN),
                             numbers(line.path("stations_m")),
                             angles));

@@ -45,10 +45,9 @@ final class RigCharts {
                 continue;
             }
             String kind = steps.get(i + 1).unloading() ? "curve thin s1" : "curve thin s0";
-            svg.path(
-                    kind,
-                    new double[] {across.at(x[i]), across.at(x[i + 1])},
-                    new double[] {up.at(y[i]), up.at(y[i + 1])});
+            svg.path(kind, new double[] {across.at(x[i]), across.at(x[i + 1])}, new double[] {
+                up.at(y[i]), up.at(y[i + 1])
+            });
         }
         for (int i = 0; i < x.length; i++) {
             if (Double.isFinite(x[i])) {
@@ -100,7 +99,11 @@ final class RigCharts {
                 y[i] = up.at(y[i]);
             }
             svg.path("curve s1", x, y);
-            svg.text("name s1 end", RIGHT, TOP - 12, "last run: " + predicted.get().variant());
+            svg.text(
+                    "name s1 end",
+                    RIGHT,
+                    TOP - 12,
+                    "last run: " + predicted.get().variant());
         }
         for (StationAngle each : stations) {
             double at = along.at(each.station());
@@ -124,11 +127,7 @@ final class RigCharts {
         }
         for (double tick : across.ticks(stepsAcross)) {
             svg.line("tick", across.at(tick), BOTTOM, across.at(tick), BOTTOM + 5);
-            svg.text(
-                    "figure middle",
-                    across.at(tick),
-                    BOTTOM + 19,
-                    fixed(tick, across.decimals(stepsAcross), " "));
+            svg.text("figure middle", across.at(tick), BOTTOM + 19, fixed(tick, across.decimals(stepsAcross), " "));
         }
         svg.text("axis middle", (LEFT + RIGHT) / 2, BOTTOM + 39, below);
         return svg;

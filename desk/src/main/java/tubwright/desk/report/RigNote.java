@@ -42,13 +42,14 @@ public final class RigNote {
                             + (answer.predicted().isPresent() ? "; the line is the last run." : "."),
                     RigCharts.twist(test, answer.predicted())));
         }
-        answer.split().ifPresent(s -> sections.add(new Section(
-                "Hub to hub",
-                "The two tests are springs in series.",
-                "<p>Between hub and tub lie "
-                        + plusMinus(perDegree(s.suspension()), perDegree(s.expanded()), GAP)
-                        + " N·m/deg; " + percent(s.tubShare())
-                        + " of the flexibility from hub to hub is the tub's.</p>")));
+        answer.split()
+                .ifPresent(s -> sections.add(new Section(
+                        "Hub to hub",
+                        "The two tests are springs in series.",
+                        "<p>Between hub and tub lie "
+                                + plusMinus(perDegree(s.suspension()), perDegree(s.expanded()), GAP)
+                                + " N·m/deg; " + percent(s.tubShare())
+                                + " of the flexibility from hub to hub is the tub's.</p>")));
         String head = "<header><div class=\"name\"><p class=\"kicker\">Torsion test</p><h1>"
                 + Html.escape(answer.title()) + "</h1></div></header>\n";
         return Note.page(answer.title() + ": torsion test", head, sections, "");
@@ -63,11 +64,13 @@ public final class RigNote {
         test.withoutOutliers().ifPresent(e -> row(rows, "without the outliers", e));
         StringBuilder parts = new StringBuilder();
         Estimate best = test.best();
-        best.uncertainty().contributions().forEach(c -> parts.append("<tr><th>")
-                .append(Html.escape(c.name()))
-                .append("</th><td class=\"n\">")
-                .append(percent(c.standard() / best.stiffness()))
-                .append("</td></tr>"));
+        best.uncertainty()
+                .contributions()
+                .forEach(c -> parts.append("<tr><th>")
+                        .append(Html.escape(c.name()))
+                        .append("</th><td class=\"n\">")
+                        .append(percent(c.standard() / best.stiffness()))
+                        .append("</td></tr>"));
         return "<div class=\"heads\"><div class=\"head lead\"><h3>torsional stiffness</h3><p class=\"value\"><strong>"
                 + significant(perDegree(best.stiffness()), 4, GAP) + "</strong> <span class=\"band\">± "
                 + significant(perDegree(best.expanded()), 2, GAP)

@@ -36,7 +36,8 @@ class RigReadCommandTest {
     void theStiffnessIsPrintedAndTheFolderIsWhole() {
         Typed typed = Typed.on(new FakeBench(), "rig", "read", folder.toString(), "tub.csv");
         assertEquals(0, typed.code(), typed.err());
-        assertTrue(typed.out().matches("(?s).*torsional stiffness +(999\\d|10 0[01]\\d) ± \\d+ N·m/deg.*"), typed.out());
+        assertTrue(
+                typed.out().matches("(?s).*torsional stiffness +(999\\d|10 0[01]\\d) ± \\d+ N·m/deg.*"), typed.out());
         for (String file : new String[] {"report.html", "answer.json", "inputs/tub.csv"}) {
             assertTrue(Files.exists(folder.resolve("rig/latest").resolve(file)), file);
         }

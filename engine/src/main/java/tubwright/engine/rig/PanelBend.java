@@ -101,8 +101,9 @@ public final class PanelBend {
             longest = Math.max(longest, spans[i]);
         }
         if (spans.length < 3 || longest < 1.2 * shortest) {
-            throw new ReadingsException("bending and shear are told apart by at least three tests on spans that differ by"
-                    + " a fifth or more; on one span any share of shear fits");
+            throw new ReadingsException(
+                    "bending and shear are told apart by at least three tests on spans that differ by"
+                            + " a fifth or more; on one span any share of shear fits");
         }
         LinearFit fit = LinearFit.weighted(rows.toArray(double[][]::new), right, weights);
         double b = fit.coefficients()[0];
@@ -111,7 +112,6 @@ public final class PanelBend {
             throw new ReadingsException("these tests ask for a negative " + (b > 0 ? "shear" : "bending")
                     + " flexibility: their scatter, or the rig, hides it");
         }
-        return new Split(
-                1 / b, fit.standardErrors()[0] / (b * b), 1 / s, fit.standardErrors()[1] / (s * s));
+        return new Split(1 / b, fit.standardErrors()[0] / (b * b), 1 / s, fit.standardErrors()[1] / (s * s));
     }
 }

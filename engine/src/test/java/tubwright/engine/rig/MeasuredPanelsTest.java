@@ -34,8 +34,7 @@ import tubwright.engine.rig.statistics.Uncertainty.Contribution;
 class MeasuredPanelsTest {
     private static final Pattern PLY = Pattern.compile("(-?\\d+)([FU])(\\d*)");
     /** Stiffness does not depend on it, but a laminate wants one. */
-    private static final PropertyTable DENSITY =
-            PropertyTable.EMPTY.with(Property.DENSITY, 1550, Provenance.STATED);
+    private static final PropertyTable DENSITY = PropertyTable.EMPTY.with(Property.DENSITY, 1550, Provenance.STATED);
 
     private static final List<Map<String, String>> ROWS = rows();
 
@@ -61,7 +60,8 @@ class MeasuredPanelsTest {
 
     @Test
     void theMedianIs105AndTheExtremesAre055And211() {
-        double[] ratios = ROWS.stream().mapToDouble(r -> ratio(r.get("panel"))).sorted().toArray();
+        double[] ratios =
+                ROWS.stream().mapToDouble(r -> ratio(r.get("panel"))).sorted().toArray();
         assertEquals(19, ratios.length);
         assertEquals(1.05, ratios[9], 0.005);
         assertEquals(0.55, ratios[0], 0.005);
@@ -146,7 +146,10 @@ class MeasuredPanelsTest {
     }
 
     private static Map<String, String> row(String panel) {
-        return ROWS.stream().filter(r -> r.get("panel").equals(panel)).findFirst().orElseThrow();
+        return ROWS.stream()
+                .filter(r -> r.get("panel").equals(panel))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static double number(Map<String, String> row, String key) {

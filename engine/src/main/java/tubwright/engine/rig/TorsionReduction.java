@@ -85,6 +85,7 @@ public final class TorsionReduction {
                                 ? millimetres(loaded.station()) + " against the ground"
                                 : "the loaded end, as read");
         findings.addAll(GaugeDoubts.exchanged(readings, motions, torque, cycle));
+        checkRead();
         CycleFit whole = CycleFit.of(angles, torque, cycle);
         double sign = Math.signum(whole.slope());
         if (sign < 0 && findings.stream().noneMatch(f -> f.kind() == Finding.Kind.DOUBTFUL_GAUGE)) {
@@ -135,6 +136,20 @@ public final class TorsionReduction {
                         && steps.get(i + 1).cycle() == steps.get(i).cycle();
     }
 
+    /** Refuses gauges that were not read, or that stood still. */
+    private void checkRead() {
+        double[] read = java.util.Arrays.stream(angles).filter(Double::isFinite).toArray();
+        if (read.length < 4) {
+            throw new ReadingsException(readings.source() + ": only " + read.length
+                    + " steps have readings of both gauges of a pair at the loaded and the held end; at least 4 are"
+                    + " needed");
+        }
+        if (java.util.Arrays.stream(read).allMatch(a -> a == read[0])) {
+            throw new ReadingsException(readings.source() + ": the loaded end does not turn at all: were the gauges on"
+                    + " the tub, and free to move?");
+        }
+    }
+
     private Estimate rigOut(Estimate all, RigStiffness rig, boolean heldMeasured) {
         if (heldMeasured) {
             setUp("the held end's rotation is measured and subtracted, and a rig stiffness is given as well: it is"
@@ -145,6 +160,13 @@ public final class TorsionReduction {
                     + QuantityFormat.significant(rig.stiffness() / all.stiffness(), 2)
                     + " times as stiff as what was measured; with less than ten times its correction, and its error, are"
                     + " more than a tenth of the answer");
+        }
+        if (rig.stiffness() <= all.stiffness()) {
+            throw new ReadingsException(readings.source() + ": the rig is said to be "
+                    + new Quantity(rig.stiffness(), Dimension.TORSIONAL_STIFFNESS).format("N·m/deg", 4)
+                    + ", but tub and rig together were measured at "
+                    + new Quantity(all.stiffness(), Dimension.TORSIONAL_STIFFNESS).format("N·m/deg", 4)
+                    + ": a rig in series cannot be the softer; check its unit");
         }
         return all.without(rig);
     }
@@ -187,6 +209,13 @@ public final class TorsionReduction {
         double most = -1;
         for (int m = 0; m < motions.size(); m++) {
             if (held.isPresent() && held.get() == motions.get(m)) {
+                continue;
+            }
+            if (java.util.Arrays.stream(relative.get(m))
+                            .filter(Double::isFinite)
+                            .count()
+                    < 4) {
+                best = best < 0 ? m : best;
                 continue;
             }
             double slope = Math.abs(CycleFit.of(torque, relative.get(m), cycle).slope());

@@ -87,6 +87,21 @@ class DoubtfulReadingsTest {
     }
 
     @Test
+    void gaugesThatWereNotReadOrStoodStillAreCalledSo() {
+        String head = GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n";
+        refuses("only 0 steps have readings", head + "1,0,,\n1,1,,\n1,2,,\n1,3,,\n1,0,,\n");
+        refuses("does not turn at all", head + "1,0,0,0\n1,1,0,0\n1,2,0,0\n1,3,0,0\n1,0,0,0\n");
+    }
+
+    @Test
+    void aRigSofterThanWhatWasMeasuredIsRefused() {
+        String rows = "1,0,0,0\n1,100,1,-1\n1,200,2,-2\n1,300,3,-3.1\n1,0,0,0\n";
+        refuses(
+                "cannot be the softer",
+                "rig stiffness, 1 N·m/deg\n" + GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n" + rows);
+    }
+
+    @Test
     void loadsThatNeverReturnToZeroAreTold() {
         SyntheticRig rig = new SyntheticRig(1);
         rig.back = false;
@@ -135,6 +150,12 @@ class DoubtfulReadingsTest {
         var found = reading.findings().stream().filter(f -> f.kind() == kind).toList();
         assertEquals(1, found.size(), reading.findings().toString());
         return found.getFirst();
+    }
+
+    private static void refuses(String words, String text) {
+        Readings readings = ReadingsReader.read("t.csv", text);
+        ReadingsException e = assertThrows(ReadingsException.class, () -> TorsionReduction.of(readings, false));
+        assertTrue(e.getMessage().contains(words), e.getMessage());
     }
 
     private static void says(String words, String text) {

@@ -74,6 +74,7 @@ final class UnitReader {
         skipBlanks();
         char c = peek();
         Part base;
+        boolean named = false;
         if (c == '(') {
             at++;
             base = product();
@@ -85,12 +86,13 @@ final class UnitReader {
             base = new Part(number(), Exponents.NONE);
         } else if (isUnitLetter(c)) {
             base = atom();
+            named = true;
         } else if (c == 0) {
             throw unreadable("the unit ends where a factor is due", Optional.empty());
         } else {
             throw unreadable("'" + c + "' is not a unit", Optional.empty());
         }
-        int power = power();
+        int power = power(named);
         return power == 1 ? base : new Part(1, Exponents.NONE).times(base, power);
     }
 
@@ -145,9 +147,10 @@ final class UnitReader {
         throw unreadable("'" + word + "' is not a unit", NearestName.of(word, UnitAtoms.spellings()));
     }
 
-    private int power() {
+    /** The power behind a factor; behind a unit's name a bare digit is one too, as in kg/m3. */
+    private int power(boolean named) {
         int sign = 1;
-        boolean marked = false;
+        boolean marked = named && isDigit(peek());
         if (peek() == '^') {
             at++;
             marked = true;

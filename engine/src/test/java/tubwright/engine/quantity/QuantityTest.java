@@ -39,6 +39,8 @@ class QuantityTest {
         "200 g/m^2, AREAL_DENSITY, 0.2",
         "200 gsm, AREAL_DENSITY, 0.2",
         "1600 kg/m^3, DENSITY, 1600",
+        "1600 kg/m3, DENSITY, 1600",
+        "200 g/m2, AREAL_DENSITY, 0.2",
         "1.6 g/cm³, DENSITY, 1600",
         "3.1 lb/ft³, DENSITY, 49.657236459276454",
         "3.1 pcf, DENSITY, 49.657236459276454",

@@ -41,10 +41,13 @@ final class HardpointTies {
                         "hardpoint '" + hardpoint.name() + "' finds no surface of '" + hardpoint.part()
                                 + "' within 250 mm",
                         "put it on the part it names, or name the part it sits on"));
-        double[] n = Surfaces.normal(mesh, below.element());
+        // The spiral turns one way; on the left it is laid as the mirror image, so that a symmetric tub stays one.
+        boolean left = hardpoint.position()[1] < 0;
+        double[] n = mirrored(Surfaces.normal(mesh, below.element()), left);
         double[] helper = Math.abs(n[0]) < 0.9 ? new double[] {1, 0, 0} : new double[] {0, 1, 0};
-        double[] first = Vectors.unit(Vectors.cross(n, helper));
-        double[] second = Vectors.cross(n, first);
+        double[] across = Vectors.unit(Vectors.cross(n, helper));
+        double[] first = mirrored(across, left);
+        double[] second = mirrored(Vectors.cross(n, across), left);
         List<ElasticTie> ties = new ArrayList<>(SAMPLES);
         for (int s = 0; s < SAMPLES; s++) {
             double r = hardpoint.footprintRadius() * Math.sqrt((s + 0.5) / SAMPLES);
@@ -57,6 +60,10 @@ final class HardpointTies {
             ties.add(spring(owner, hardpoint, skin, insert, first, second));
         }
         return ties;
+    }
+
+    private static double[] mirrored(double[] v, boolean mirror) {
+        return mirror ? new double[] {v[0], -v[1], v[2]} : v;
     }
 
     private static ElasticTie spring(

@@ -80,11 +80,32 @@ final class CaseReader {
                         "case \"" + name + "\": the front station is not in front of the rear one",
                         "x runs aft: the front station has the smaller x");
             }
+            refuseHeld(named, hold, names, new boolean[] {false, true, true});
             return new Case.Torsion(name, hold, names, nonZero(text.couple().get(), name), front, rear);
         }
         double force = nonZero(text.force().orElseThrow(), name);
         double station = station(text.station(), named.name(), "station");
-        return new Case.Bending(name, hold, names, text.direction().times(force), station);
+        double[] load = text.direction().times(force);
+        refuseHeld(named, hold, names, new boolean[] {load[0] != 0, load[1] != 0, load[2] != 0});
+        return new Case.Bending(name, hold, names, load, station);
+    }
+
+    /** A load that goes straight into a support would make the tub look stiffer than it is, or rigid. */
+    private static void refuseHeld(
+            Named<CaseText> named, List<Case.Support> hold, List<String> loaded, boolean[] pushed) {
+        for (Case.Support support : hold) {
+            boolean stopped = true;
+            for (int d = 0; d < pushed.length; d++) {
+                stopped &= !pushed[d] || support.directions()[d];
+            }
+            if (stopped && loaded.contains(support.hardpoint())) {
+                throw new DesignError(
+                        named.name().place(),
+                        "case \"" + named.name() + "\": hardpoint \"" + support.hardpoint()
+                                + "\" is held where it is loaded",
+                        "its share of the load would go straight into the support; load other hardpoints");
+            }
+        }
     }
 
     private Case loads(Named<CaseText> named, List<Case.Support> hold) {

@@ -55,6 +55,12 @@ final class DesignReader {
 
     private static Design.Variant variant(
             Tree.Mapping base, Named<Tree.Mapping> variant, Set<Warning> warnings, Places places) {
+        if (variant.name().text().equals(Design.AS_DESIGNED)) {
+            throw new DesignError(
+                    variant.name().place(),
+                    "\"" + Design.AS_DESIGNED + "\" names the design as written",
+                    "give the variant another name");
+        }
         for (Tree.Entry entry : variant.value().entries()) {
             if (NOT_IN_VARIANTS.contains(entry.key().text())) {
                 throw new DesignError(

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -64,6 +65,7 @@ final class LayoutReader {
         for (Named<List<Name>> piece : text.pieces()) {
             faults.attempt(() -> piece(piece)).ifPresent(pieces::add);
         }
+        faults.check(this::refuseSharedParts);
         if (faults.none()) {
             faults.check(this::fillFromNames);
         }
@@ -96,9 +98,28 @@ final class LayoutReader {
                     "zone \"" + named.name() + "\" lies on strips and on walls",
                     "make two zones of it; both may name the same laminate");
         }
+        refuseThickerThanTheTub(zone.laminate());
         usedLaminates.add(zone.laminate().text());
         zoneLaminates.put(named.name().text(), laminates.placed(zone.laminate(), onWalls > 0));
         return new SurfaceLayout.Zone(named.name().text(), areas(zone.on(), zone.x()));
+    }
+
+    /** A slip of the unit or of a power of ten: two such skins would meet in the middle of the tub. */
+    private void refuseThickerThanTheTub(Name name) {
+        double thickness = laminates.get(name).laminate().thickness();
+        double half = shape.narrowestHalf();
+        if (thickness > half) {
+            throw new DesignError(
+                    name.place(),
+                    String.format(
+                            Locale.ROOT,
+                            "laminate \"%s\" is %.4g mm thick, but the tub is only %.0f mm from side to side or from"
+                                    + " bottom to top where it is smallest",
+                            name,
+                            thickness * 1e3,
+                            half * 2e3),
+                    "look at the units of its core thickness and plies");
+        }
     }
 
     private void requirePart(Name name) {
@@ -119,7 +140,7 @@ final class LayoutReader {
                         x.get().place(),
                         "\"" + x.get().text() + "\" lies outside the tub",
                         String.format(
-                                java.util.Locale.ROOT,
+                                Locale.ROOT,
                                 "the tub runs from %.0f to %.0f mm",
                                 shape.front() * 1e3,
                                 shape.rear() * 1e3));
@@ -157,6 +178,8 @@ final class LayoutReader {
                     kind + " \"" + part + "\" has no laminate" + (onWall ? "" : " over some of its length"),
                     "write a zone on it, or a laminate called \"" + part + "\"");
         }
+        Name name = new Name(part.text(), part.place());
+        refuseThickerThanTheTub(name);
         usedLaminates.add(part.text());
         zoneLaminates.putIfAbsent(part.text(), laminates.placed(part, onWall));
     }
@@ -186,6 +209,21 @@ final class LayoutReader {
     private SurfaceLayout.Piece piece(Named<List<Name>> named) {
         named.value().forEach(this::requirePart);
         return new SurfaceLayout.Piece(named.name().text(), areas(named.value(), Optional.empty()));
+    }
+
+    private void refuseSharedParts() {
+        Map<String, String> owners = new LinkedHashMap<>();
+        for (Named<List<Name>> piece : text.pieces()) {
+            for (Name part : piece.value()) {
+                String before = owners.putIfAbsent(part.text(), piece.name().text());
+                if (before != null) {
+                    throw new DesignError(
+                            part.place(),
+                            "\"" + part + "\" is in piece \"" + before + "\" already",
+                            "each strip and each wall comes out of one mould");
+                }
+            }
+        }
     }
 
     private List<SurfaceLayout.Patch> patches(Named<PatchText> named) {

@@ -4,6 +4,7 @@ package tubwright.engine.response;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import tubwright.engine.mesh.Mesh;
@@ -16,6 +17,7 @@ import tubwright.engine.structure.StaticSolver;
 import tubwright.engine.structure.StepTimes;
 import tubwright.engine.structure.StrainEnergy;
 import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.DirectSolver;
 
@@ -49,7 +51,7 @@ public final class Study {
      * Answers every variant.
      *
      * @throws CancellationException when the progress listener says stop
-     * @throws tubwright.engine.structure.StructureException where the tub cannot carry its cases
+     * @throws StructureException where the tub cannot carry its cases
      */
     public List<VariantAnswer> answer(List<Tub> variants) {
         List<VariantAnswer> answers = new ArrayList<>();
@@ -60,6 +62,11 @@ public final class Study {
     }
 
     private VariantAnswer answer(Tub tub, int index, int count) {
+        if (tub.cases().isEmpty()) {
+            throw new StructureException(
+                    "there is no case in variant '" + tub.variant() + "'",
+                    "write under \"cases\" what is held and what pushes; \"tubwright check\" tells mass and areas without");
+        }
         int steps = sizes.size() * count;
         List<List<Converged.Sample>> samples = new ArrayList<>();
         List<Case> read =
@@ -121,8 +128,22 @@ public final class Study {
         return (System.nanoTime() - start) * 1e-9;
     }
 
-    /** The tub's mesh of one size, finer at its hardpoints. */
+    /**
+     * The tub's mesh of one size, finer at its hardpoints.
+     *
+     * @throws StructureException if the design asks for elements that are too large to follow the tub at all
+     */
     public static Mesh mesh(Tub tub, double size) {
+        double half = tub.shape().narrowestHalf();
+        if (tub.meshSize() > half) {
+            throw new StructureException(
+                    String.format(
+                            Locale.ROOT,
+                            "a mesh size of %.0f mm is too coarse for a tub that measures %.0f mm where it is smallest",
+                            tub.meshSize() * 1e3,
+                            half * 2e3),
+                    String.format(Locale.ROOT, "try %.0f mm or less", half * 2e2));
+        }
         List<MeshSettings.Spot> spots = tub.hardpoints().stream()
                 .map(h -> new MeshSettings.Spot(h.position()[0], h.position()[1], h.position()[2], h.footprintRadius()))
                 .toList();
@@ -163,6 +184,11 @@ public final class Study {
         double[] ofElements = StrainEnergy.ofElements(structure, u);
         double[] ofParts = StrainEnergy.ofParts(structure, u, ofElements);
         double whole = solution.work();
+        if (!(whole > 0) || Double.isInfinite(whole)) {
+            throw new StructureException(
+                    "case '" + solution.solved().name() + "': nothing moves under its load, or too much to be a number",
+                    "let the load act on hardpoints that are free to move, with a load of ordinary size");
+        }
         List<EnergyShare> shares = new ArrayList<>();
         for (int p = 0; p < ofParts.length; p++) {
             shares.add(new EnergyShare(

@@ -89,6 +89,21 @@ public final class TubShape {
         return frames.getLast().x();
     }
 
+    /** Half of the width or of the height, whichever is less, of the smallest frame, m: what a skin must be thinner than. */
+    public double narrowestHalf() {
+        double half = Double.POSITIVE_INFINITY;
+        for (Frame frame : frames) {
+            double width =
+                    frame.corners().stream().mapToDouble(OutlineCorner::y).max().orElseThrow();
+            double low =
+                    frame.corners().stream().mapToDouble(OutlineCorner::z).min().orElseThrow();
+            double high =
+                    frame.corners().stream().mapToDouble(OutlineCorner::z).max().orElseThrow();
+            half = Math.min(half, Math.min(width, (high - low) / 2));
+        }
+        return half;
+    }
+
     /** Place of a strip, 0 at the bottom; empty when there is none of that name. */
     public Optional<Integer> strip(String name) {
         int i = strips.indexOf(name);

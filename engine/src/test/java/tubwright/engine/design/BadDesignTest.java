@@ -89,6 +89,45 @@ class BadDesignTest {
     }
 
     @Test
+    void aCoreThickerThanTheTub() throws IOException {
+        assertTrue(
+                fault("core thickness: 15 mm", "core thickness: 15 in")
+                        .startsWith("tub.yaml:71:46: laminate \"skin\" is 382.3 mm thick, but the tub is only 270 mm"),
+                "15 in + 2 films + 6 plies");
+    }
+
+    @Test
+    void aStripInTwoPieces() throws IOException {
+        assertEquals(
+                "tub.yaml:86:23: \"floor\" is in piece \"lower shell\" already\n"
+                        + "    each strip and each wall comes out of one mould",
+                fault("upper shell: [deck]", "upper shell: [deck, floor]"));
+    }
+
+    @Test
+    void aLoadOnWhatIsHeld() throws IOException {
+        assertEquals(
+                "tub.yaml:105:3: case \"torsion\": hardpoint \"engine mount lower L\" is held where it is loaded\n"
+                        + "    its share of the load would go straight into the support; load other hardpoints",
+                fault("load at: [lower wishbone, upper wishbone]", "load at: [lower wishbone, engine mount lower]"));
+    }
+
+    @Test
+    void aVariantNamedAsTheDesignItself() throws IOException {
+        assertEquals(
+                "tub.yaml:117:3: \"as designed\" names the design as written\n    give the variant another name",
+                fault("  thicker core:", "  as designed:"));
+    }
+
+    @Test
+    void anAnchor() throws IOException {
+        assertEquals(
+                "tub.yaml:71:10: \"&x\" is a YAML anchor\n"
+                        + "    a design document has no anchors and aliases; take it out, or put the text in quotes",
+                fault("  shell: {on", "  shell: &x {on"));
+    }
+
+    @Test
     void aLaminateThatIsNotThere() throws IOException {
         assertEquals(
                 "tub.yaml:73:75: there is no laminate called \"pannel\"\n"

@@ -76,4 +76,32 @@ class TemplateTest {
         assertTrue(told.getMessage().contains("along x (fore and aft)"), told.getMessage());
         assertTrue(told.getMessage().contains("hold more directions"), told.getMessage());
     }
+
+    @Test
+    void aDesignWithoutCasesIsToldThatItHasNone() throws IOException {
+        String text = Template.text("Bramble");
+        String cases = text.substring(text.indexOf("cases:\n"), text.indexOf("mesh:\n"));
+        Design design = template(cases, "");
+        StructureException fault = assertThrows(
+                StructureException.class,
+                () -> coarse().answer(List.of(design.asDesigned().tub())));
+        assertEquals("there is no case in variant 'as designed'", fault.getMessage());
+    }
+
+    @Test
+    void aLoadTooLargeForANumberIsRefused() throws IOException {
+        Design design = template("couple: 1000 N·m", "couple: 1e300 N·m");
+        assertThrows(
+                StructureException.class,
+                () -> coarse().answer(List.of(design.asDesigned().tub())));
+    }
+
+    @Test
+    void elementsLargerThanTheTubAreRefused() throws IOException {
+        Design design = template("  size: 30 mm", "  size: 3 m");
+        StructureException fault = assertThrows(
+                StructureException.class,
+                () -> coarse().answer(List.of(design.asDesigned().tub())));
+        assertTrue(design.explain(fault).getMessage().contains("too coarse"), fault.getMessage());
+    }
 }

@@ -20,6 +20,7 @@ import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.DocumentStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
@@ -164,6 +165,7 @@ public final class YamlReader {
 
     private void refuseAliases(String text) {
         int documents = 0;
+        Optional<DesignError> anchor = Optional.empty();
         for (Event event : new Parse(settings).parseString(text)) {
             if (event instanceof AliasEvent alias) {
                 throw new DesignError(
@@ -172,12 +174,23 @@ public final class YamlReader {
                         "a design document has no anchors and aliases; name the thing once (a laminate, a section) and"
                                 + " use its name");
             }
+            if (anchor.isEmpty() && event instanceof NodeEvent node && !(event instanceof AliasEvent)) {
+                anchor = node.getAnchor()
+                        .map(
+                                a -> new DesignError(
+                                        place(node.getStartMark()),
+                                        "\"&" + a.getValue() + "\" is a YAML anchor",
+                                        "a design document has no anchors and aliases; take it out, or put the text in quotes"));
+            }
             if (event instanceof DocumentStartEvent && ++documents > 1) {
                 throw new DesignError(
                         place(event.getStartMark()),
                         "a second document starts here",
                         "one file holds one design; take the \"---\" out");
             }
+        }
+        if (anchor.isPresent()) {
+            throw anchor.get();
         }
     }
 

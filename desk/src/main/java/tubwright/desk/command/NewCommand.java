@@ -77,7 +77,8 @@ final class NewCommand implements Callable<Integer> {
             throw e;
         }
         files.keySet().forEach(name -> terminal.print("  " + folder.resolve(name)));
-        terminal.print("Now:  tubwright run " + folder);
+        String word = folder.toString();
+        terminal.print("Now:  tubwright run " + (word.contains(" ") ? "\"" + word + "\"" : word));
         return ExitCode.DONE;
     }
 }

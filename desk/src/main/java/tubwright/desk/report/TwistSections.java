@@ -31,7 +31,7 @@ final class TwistSections {
         torsion.ifPresent(t -> sections.add(new Section(
                 "Where the flexibility lives",
                 "Strain energy stored in the tub under the torsion couple. A part that stores a tenth of the energy gives"
-                        + " a tenth of the twist; stiffening one that stores little buys little.",
+                        + " a tenth of the twist between loaded and held points; stiffening one that stores little buys little.",
                 energy(t, gallery))));
         gallery.plate("profile")
                 .ifPresent(plate -> sections.add(new Section(
@@ -82,8 +82,8 @@ final class TwistSections {
         StringBuilder body = new StringBuilder();
         gallery.plate("hero").ifPresent(p -> body.append(shared(p)));
         gallery.scale()
-                .ifPresent(s -> body.append(scaleBar(
-                        s, "Colour scale of energy density", "J/m² of surface under " + couple(torsion))));
+                .ifPresent(s -> body.append(
+                        scaleBar(s, "Colour scale of energy density", "J/m² of surface under " + couple(torsion))));
         body.append("<div class=\"pair\">");
         gallery.plate("side").ifPresent(p -> body.append(figure(p, "plate", "Side view", "From the left.")));
         gallery.plate("plan").ifPresent(p -> body.append(figure(p, "plate", "Plan view", "From above.")));

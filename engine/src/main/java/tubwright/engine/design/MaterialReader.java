@@ -64,7 +64,7 @@ final class MaterialReader {
                 case METAL -> Metal.of(name, says, table);
             };
         } catch (MaterialException e) {
-            throw new DesignError(named.name().place(), e.getMessage(), "give the value under \"properties\"");
+            throw new DesignError(named.name().place(), e.getMessage(), "see its name and \"properties\"");
         }
     }
 

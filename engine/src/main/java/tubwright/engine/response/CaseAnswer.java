@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param stiffness N·m/rad for torsion, N/m for bending
  * @param frontStation x between which the answer was read, m (for bending the station of the reading)
  * @param rearStation see above
- * @param includes what the figure includes, in words ("skin, walls, joints, inserts; no engine, no suspension")
+ * @param includes what the figure includes, in words ("skin, walls, joints; no engine, no suspension")
  * @param load N·m or N that was applied
  * @param twistLine for torsion, from the finest mesh
  * @param energy shares, largest first

@@ -260,6 +260,8 @@ public final class Study {
         if (!tub.stiffeners().isEmpty()) {
             text.append(", stiffeners");
         }
-        return text.append(", inserts; no engine, no suspension, no rig").toString();
+        // Twist and movement are read from the skin's sections, which insert and dented panel leave behind.
+        return text.append("; not the give of inserts and of the skin beside them; no engine, no suspension, no rig")
+                .toString();
     }
 }

@@ -128,6 +128,35 @@ class BadDesignTest {
     }
 
     @Test
+    void aTag() throws IOException {
+        assertEquals(
+                "tub.yaml:7:6: a YAML tag, \"!\" and a word, stands here\n    take it out, or put the text in quotes",
+                fault("tub: Bramble", "tub: !thing Bramble"));
+    }
+
+    @Test
+    void aControlCharacter() throws IOException {
+        assertEquals(
+                "tub.yaml:7:7: the control character 0000 stands here\n    take it out",
+                fault("tub: Bramble", "tub: B\0ramble"));
+    }
+
+    @Test
+    void bracketsWithoutEnd() throws IOException {
+        assertEquals(
+                "tub.yaml:7:45: more than 40 levels deep\n    is this a design document?",
+                fault("tub: Bramble", "tub: " + "[".repeat(100_000)));
+    }
+
+    @Test
+    void pointsWithoutAUnit() throws IOException {
+        assertEquals(
+                "tub.yaml:21:55: outline: the unit is missing behind the last point\n"
+                        + "    write it once, there: \"(0, 140) (130, 140) (150, 330) mm\"",
+                fault("(0, 420) mm", "(0, 420)"));
+    }
+
+    @Test
     void aLaminateThatIsNotThere() throws IOException {
         assertEquals(
                 "tub.yaml:73:75: there is no laminate called \"pannel\"\n"

@@ -146,6 +146,12 @@ final class ValueReader {
             double[] point = new double[2];
             for (int i = 0; i < 2; i++) {
                 String part = parts[i].strip();
+                if (unit.isEmpty() && NUMBER.matcher(part).matches()) {
+                    throw new DesignError(
+                            scalar.at(lastBracket + 1),
+                            key + ": the unit is missing behind the last point",
+                            "write it once, there: \"(0, 140) (130, 140) (150, 330) mm\"");
+                }
                 point[i] = parse(NUMBER.matcher(part).matches() ? part + " " + unit : part, place, key, in.value());
             }
             si.add(point);

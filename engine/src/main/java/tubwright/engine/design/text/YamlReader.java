@@ -18,11 +18,15 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionEndEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.DocumentStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -157,6 +161,15 @@ public final class YamlReader {
                     "a design starts with keys at the left edge, such as \"tub: Larkspur\"");
         } catch (MarkedYamlEngineException e) {
             throw syntax(e, text);
+        } catch (ReaderException e) {
+            String before = text.substring(0, text.offsetByCodePoints(0, e.getPosition()));
+            throw new DesignError(
+                    new Place(
+                            file,
+                            1 + (int) before.chars().filter(c -> c == '\n').count(),
+                            before.length() - before.lastIndexOf('\n')),
+                    String.format("the control character %04X stands here", e.getCodePoint()),
+                    "take it out");
         } catch (YamlEngineException e) {
             throw new DesignError(
                     Place.of(file), "this is not YAML: " + firstLine(e.getMessage()), "is this a design document?");
@@ -165,6 +178,7 @@ public final class YamlReader {
 
     private void refuseAliases(String text) {
         int documents = 0;
+        int depth = 0;
         Optional<DesignError> anchor = Optional.empty();
         for (Event event : new Parse(settings).parseString(text)) {
             if (event instanceof AliasEvent alias) {
@@ -181,6 +195,21 @@ public final class YamlReader {
                                         place(node.getStartMark()),
                                         "\"&" + a.getValue() + "\" is a YAML anchor",
                                         "a design document has no anchors and aliases; take it out, or put the text in quotes"));
+            }
+            depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
+            if (depth > DEEPEST) {
+                throw tooDeep(place(event.getStartMark()));
+            }
+            Optional<String> tag = switch (event) {
+                case ScalarEvent scalar -> scalar.getTag();
+                case CollectionStartEvent collection -> collection.getTag();
+                default -> Optional.empty();
+            };
+            if (tag.isPresent()) {
+                throw new DesignError(
+                        place(event.getStartMark()),
+                        "a YAML tag, \"!\" and a word, stands here",
+                        "take it out, or put the text in quotes");
             }
             if (event instanceof DocumentStartEvent && ++documents > 1) {
                 throw new DesignError(
@@ -221,10 +250,14 @@ public final class YamlReader {
                 .orElse(Place.of(file));
     }
 
+    private static DesignError tooDeep(Place place) {
+        return new DesignError(place, "more than " + DEEPEST + " levels deep", "is this a design document?");
+    }
+
     private Tree tree(Node node, int depth) {
         Place place = place(node.getStartMark());
         if (depth > DEEPEST) {
-            throw new DesignError(place, "more than " + DEEPEST + " levels deep", "is this a design document?");
+            throw tooDeep(place);
         }
         return switch (node) {
             case ScalarNode scalar -> scalar(scalar, place);

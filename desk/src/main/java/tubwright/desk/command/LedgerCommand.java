@@ -96,7 +96,8 @@ final class LedgerCommand implements Callable<Integer> {
                     terminal.print("");
                     terminal.print("  "
                             + terminal.look(
-                                    Look.STRONG, RunCommand.shown(folder.target().resolve("ledger.html"))));
+                                    Look.STRONG,
+                                    RunCommand.shown(folder.target().resolve("ledger.html"))));
                     terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
                 }
             }

@@ -57,7 +57,10 @@ final class WhatIfCommand implements Callable<Integer> {
     @Option(names = "--core", paramLabel = "NAME=THICKNESS", description = "Another core thickness.")
     private List<String> cores = new ArrayList<>();
 
-    @Option(names = "--joint", paramLabel = "NAME=SHARE", description = "A share of a joint's stiffness, e.g. \"50 %%\".")
+    @Option(
+            names = "--joint",
+            paramLabel = "NAME=SHARE",
+            description = "A share of a joint's stiffness, e.g. \"50 %%\".")
     private List<String> joints = new ArrayList<>();
 
     @Option(
@@ -86,8 +89,9 @@ final class WhatIfCommand implements Callable<Integer> {
     public Integer call() {
         TrimWork.Edits edits = new TrimWork.Edits(sets, drops, cores, joints);
         if (edits.isEmpty()) {
-            throw new UserMistake("what-if needs a change: --set, --drop, --core or --joint\n    tubwright what-if --help"
-                    + " shows how to write one");
+            throw new UserMistake(
+                    "what-if needs a change: --set, --drop, --core or --joint\n    tubwright what-if --help"
+                            + " shows how to write one");
         }
         TrimWork.Request request = options.request();
         double width = width();

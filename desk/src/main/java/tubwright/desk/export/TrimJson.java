@@ -3,14 +3,16 @@ package tubwright.desk.export;
 
 import tools.jackson.core.JsonGenerator;
 import tubwright.desk.answer.LedgerAnswer;
+import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.answer.WhatIfAnswer;
 import tubwright.engine.trim.Interval;
 import tubwright.engine.trim.LedgerEntry;
+import tubwright.engine.trim.Lightened;
 import tubwright.engine.trim.Owner;
 
-/** Ledgers and what-if answers as JSON in SI units, each named in its key; {@code docs/json.md} explains every key. */
+/** Ledgers, what-if answers and lightest layups as JSON in SI units, each named in its key; {@code docs/json.md} explains every key. */
 public final class TrimJson {
     /** Raised when keys are added. */
     private static final int SCHEMA_VERSION = 1;
@@ -69,6 +71,62 @@ public final class TrimJson {
             json.writeNumberProperty("massAfter_kg", answer.massAfter());
             json.writeBooleanProperty("instant", answer.instant());
             json.writeNumberProperty("substitutions", answer.substitutions());
+            json.writeStringProperty("caution", RunAnswer.CAUTION);
+            json.writeEndObject();
+        });
+    }
+
+    /** The lightest layup. */
+    public static String write(LightenAnswer answer) {
+        return JsonText.of(json -> {
+            head(
+                    json,
+                    "lighten",
+                    answer.version(),
+                    answer.tub(),
+                    answer.variant(),
+                    answer.goals().getFirst().loading());
+            json.writeNumberProperty("unknowns", answer.unknowns());
+            json.writeNumberProperty("massBefore_kg", answer.massBefore());
+            json.writeNumberProperty("mass_kg", answer.found().mass());
+            json.writeNumberProperty("massBound_kg", answer.found().bound());
+            json.writeNumberProperty("removable_kg", answer.found().removable());
+            json.writeNumberProperty("solves", answer.found().solves());
+            json.writeNumberProperty("harvests", answer.found().harvests());
+            json.writeArrayPropertyStart("targets");
+            for (int g = 0; g < answer.goals().size(); g++) {
+                LightenAnswer.Goal goal = answer.goals().get(g);
+                String unit = key(goal.unit());
+                json.writeStartObject();
+                json.writeStringProperty("case", goal.loading());
+                json.writeNumberProperty("least_" + unit, goal.least());
+                json.writeNumberProperty("before_" + unit, goal.before());
+                interval(json, "after_" + unit, answer.found().stiffness().get(g));
+                json.writeNumberProperty("sectionStiffnessBefore_" + unit, goal.sectionBefore());
+                json.writeNumberProperty("sectionStiffnessAfter_" + unit, goal.sectionAfter());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayPropertyStart("changes");
+            for (LightenAnswer.Change change : answer.changes()) {
+                json.writeStartObject();
+                json.writeStringProperty("zone", change.zone());
+                json.writeStringProperty("words", change.words());
+                json.writeStringProperty("before", change.before());
+                json.writeStringProperty("after", change.after());
+                json.writeNumberProperty("mass_kg", change.mass());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayPropertyStart("history");
+            for (Lightened.Step step : answer.found().history()) {
+                json.writeStartObject();
+                json.writeNumberProperty("time_s", step.seconds());
+                json.writeNumberProperty("mass_kg", step.mass());
+                json.writeNumberProperty("massBound_kg", step.bound());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
             json.writeStringProperty("caution", RunAnswer.CAUTION);
             json.writeEndObject();
         });

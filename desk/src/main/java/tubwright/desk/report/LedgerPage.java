@@ -66,7 +66,8 @@ public final class LedgerPage {
                 2,
                 "The ledger",
                 "Cheapest first. Each row gives up one ply, half of a thin core or "
-                        + fixed(1000 * Ledger.CORE_STEP, 0, "") + " mm of a thick one, or half of a joint's stiffness, and"
+                        + fixed(1000 * Ledger.CORE_STEP, 0, "")
+                        + " mm of a thick one, or half of a joint's stiffness, and"
                         + " is solved anew. Lost is negative where the tub gains: a thinner core lets the inner skin stand"
                         + " further out. The bracket is what the nominal solution proves without a new one. Rows do not"
                         + " simply add up; ask what-if for several at once.",
@@ -111,10 +112,7 @@ public final class LedgerPage {
         double factor = answer.unit().of(1);
         // The scale is logarithmic, so another unit only renames its ticks.
         EnergyScale shown = new EnergyScale(factor * scale.low(), factor * scale.high());
-        return figure(
-                        paint(From.THREE_QUARTER_FRONT, false, 1280),
-                        "The tub coloured by stiffness per kilogram",
-                        "")
+        return figure(paint(From.THREE_QUARTER_FRONT, false, 1280), "The tub coloured by stiffness per kilogram", "")
                 + TwistSections.scaleBar(
                         shown,
                         "Colour scale of stiffness per kilogram",
@@ -150,7 +148,8 @@ public final class LedgerPage {
             rows.append("</tr>");
         }
         return "<table class=\"tight\"><thead><tr><th>Where</th><th>Given up</th><th class=\"n\">g</th><th class=\"n\">lost, "
-                + unit.text() + "</th><th class=\"n\">per kg</th><th class=\"n\">bracket</th></tr></thead><tbody>" + rows
+                + unit.text() + "</th><th class=\"n\">per kg</th><th class=\"n\">bracket</th></tr></thead><tbody>"
+                + rows
                 + "</tbody></table>";
     }
 

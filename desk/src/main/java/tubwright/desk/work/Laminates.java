@@ -66,7 +66,7 @@ final class Laminates {
     }
 
     /** The orientation code of a stack: cloths marked c, cores and sheets by word, films left out. */
-    private static String code(Laminate laminate) {
+    static String code(Laminate laminate) {
         List<OrientationCode.Item> items = new ArrayList<>();
         for (Layer layer : laminate.layers()) {
             // Films bond core to skin; a reader of the code knows they are there.

@@ -59,7 +59,8 @@ final class LayupEdits {
         List<Layer> layers = new ArrayList<>();
         for (OrientationCode.Item item : code.items()) {
             switch (item) {
-                case OrientationCode.PlyItem(double degrees, String tag) -> layers.add(ply(edit.name, was, degrees, tag));
+                case OrientationCode.PlyItem(double degrees, String tag) ->
+                    layers.add(ply(edit.name, was, degrees, tag));
                 case OrientationCode.WordItem(String word, double degrees) ->
                     layers.addAll(word(edit.name, was, word, degrees));
             }
@@ -78,18 +79,21 @@ final class LayupEdits {
             if (!number.matches("\\d{1,4}")
                     || Integer.parseInt(number) < 1
                     || Integer.parseInt(number) > layers.size()) {
-                throw new UserMistake("--drop " + edit.name + ": \"" + number + "\" is no layer of it; it has layers 1 to "
-                        + layers.size() + ", counted from the outer face");
+                throw new UserMistake(
+                        "--drop " + edit.name + ": \"" + number + "\" is no layer of it; it has layers 1 to "
+                                + layers.size() + ", counted from the outer face");
             }
             places.add(Integer.parseInt(number));
         }
         for (int place : places) {
             Layer layer = layers.get(place - 1);
             if (layer.role() != LayerRole.PLY) {
-                throw new UserMistake("--drop " + edit.name + ": layer " + place + " is " + layer.material().name()
-                        + ", not a ply" + "\n    --core makes a core thinner, --set writes the whole stack anew");
+                throw new UserMistake("--drop " + edit.name + ": layer " + place + " is "
+                        + layer.material().name() + ", not a ply"
+                        + "\n    --core makes a core thinner, --set writes the whole stack anew");
             }
-            told.addFirst(place + " (" + Math.round(layer.degrees()) + "° " + layer.material().name() + ")");
+            told.addFirst(place + " (" + Math.round(layer.degrees()) + "° "
+                    + layer.material().name() + ")");
             layers.remove(place - 1);
         }
         put(edit.name, layers);
@@ -145,13 +149,17 @@ final class LayupEdits {
     private Layer ply(String name, List<Layer> was, double degrees, String tag) {
         boolean cloth = tag.equals("c");
         if (!cloth && !tag.isEmpty() && !tag.equals("u")) {
-            throw new UserMistake("--set " + name + ": the tag \"" + tag + "\" is not known here\n    c marks cloth, no tag"
-                    + " or u tape, as the ledger and the report write it");
+            throw new UserMistake(
+                    "--set " + name + ": the tag \"" + tag + "\" is not known here\n    c marks cloth, no tag"
+                            + " or u tape, as the ledger and the report write it");
         }
-        Optional<Layer> model = was.stream().filter(l -> isPly(l, cloth)).findFirst().or(() -> layup.zones().values().stream()
-                .flatMap(l -> l.layers().stream())
+        Optional<Layer> model = was.stream()
                 .filter(l -> isPly(l, cloth))
-                .min(Comparator.comparing(l -> l.material().name())));
+                .findFirst()
+                .or(() -> layup.zones().values().stream()
+                        .flatMap(l -> l.layers().stream())
+                        .filter(l -> isPly(l, cloth))
+                        .min(Comparator.comparing(l -> l.material().name())));
         Layer like = model.orElseThrow(
                 () -> new UserMistake("--set " + name + ": the tub has no " + (cloth ? "cloth" : "tape")));
         return new Layer(like.material(), like.thickness(), Math.toRadians(degrees), like.role());
@@ -163,14 +171,14 @@ final class LayupEdits {
 
     /** A core comes with the films that lie on it as designed. */
     private static List<Layer> word(String name, List<Layer> was, String word, double degrees) {
-        LayerRole role =
-                switch (word) {
-                    case "core" -> LayerRole.CORE;
-                    case "film" -> LayerRole.FILM;
-                    case "sheet" -> LayerRole.SHEET;
-                    default -> throw new UserMistake("--set " + name + ": the word \"" + word + "\" is not known here;"
-                            + " core, film and sheet are");
-                };
+        LayerRole role = switch (word) {
+            case "core" -> LayerRole.CORE;
+            case "film" -> LayerRole.FILM;
+            case "sheet" -> LayerRole.SHEET;
+            default ->
+                throw new UserMistake("--set " + name + ": the word \"" + word + "\" is not known here;"
+                        + " core, film and sheet are");
+        };
         for (int i = 0; i < was.size(); i++) {
             if (was.get(i).role() == role) {
                 Layer like = was.get(i);
@@ -179,7 +187,9 @@ final class LayupEdits {
                 if (role == LayerRole.CORE && i > 0 && was.get(i - 1).role() == LayerRole.FILM) {
                     result.addFirst(was.get(i - 1));
                 }
-                if (role == LayerRole.CORE && i + 1 < was.size() && was.get(i + 1).role() == LayerRole.FILM) {
+                if (role == LayerRole.CORE
+                        && i + 1 < was.size()
+                        && was.get(i + 1).role() == LayerRole.FILM) {
                     result.addLast(was.get(i + 1));
                 }
                 return result;

@@ -94,12 +94,7 @@ public final class TrimWork {
      * @param width of the answer, relative to the stiffness
      */
     public static WhatIfAnswer whatIf(
-            Design design,
-            Request request,
-            Edits edits,
-            double width,
-            String version,
-            Workbench.Listener listener) {
+            Design design, Request request, Edits edits, double width, String version, Workbench.Listener listener) {
         return solved(design, request, listener, (variant, tub) -> {
             LayupEdits made = new LayupEdits(tub.nominal(), tub.joints());
             edits.sets.forEach(made::set);
@@ -138,17 +133,12 @@ public final class TrimWork {
     }
 
     private static <A> A solved(Design design, Request request, Workbench.Listener listener, Task<A> task) {
-        Design.Variant variant = request.variant
-                .map(name -> design.variant(name)
-                        .orElseThrow(() -> unknown(
-                                "variant", name, design.variants().stream().map(Design.Variant::name).toList())))
-                .orElse(design.asDesigned());
+        Design.Variant variant = variant(design, request);
         Tub tub = variant.tub();
         Case loading = loading(tub, request.loading);
         try {
             listener.stage("mesh and solution");
-            double size = request.meshSize.orElse(tub.meshSize()) * (request.quick ? QUICK : 1);
-            Structure structure = Structure.of(tub, Study.mesh(tub, size));
+            Structure structure = Structure.of(tub, Study.mesh(tub, meshSize(tub, request)));
             try (LoadedTub loaded = LoadedTub.solve(structure, loading, Layup.of(tub), Solvers.best())) {
                 return task.on(variant, loaded);
             }
@@ -157,7 +147,26 @@ public final class TrimWork {
         }
     }
 
-    private static Case loading(Tub tub, Optional<String> name) {
+    /** The variant asked for. */
+    static Design.Variant variant(Design design, Request request) {
+        return request.variant
+                .map(name -> design.variant(name)
+                        .orElseThrow(() -> unknown(
+                                "variant",
+                                name,
+                                design.variants().stream()
+                                        .map(Design.Variant::name)
+                                        .toList())))
+                .orElse(design.asDesigned());
+    }
+
+    /** The mesh size asked for, m. */
+    static double meshSize(Tub tub, Request request) {
+        return request.meshSize.orElse(tub.meshSize()) * (request.quick ? QUICK : 1);
+    }
+
+    /** The case of that name, or the leading one. */
+    static Case loading(Tub tub, Optional<String> name) {
         // Load cases are answered by reserve factors; there is no stiffness to buy in them.
         List<Case> cases =
                 tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
@@ -191,7 +200,8 @@ public final class TrimWork {
         double[] worth = StrainEnergy.ofElements(structure, tub.displacements());
         double factor = 2 * tub.stiffness(tub.compliance()) / tub.compliance();
         for (int e = 0; e < worth.length; e++) {
-            double mass = structure.mesh().area(e) * structure.arealMass(structure.mesh().elementRegions()[e]);
+            double mass = structure.mesh().area(e)
+                    * structure.arealMass(structure.mesh().elementRegions()[e]);
             worth[e] *= factor / mass;
         }
         return worth;

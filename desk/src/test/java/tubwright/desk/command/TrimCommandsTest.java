@@ -32,7 +32,8 @@ class TrimCommandsTest {
     }
 
     private Typed typed(String... arguments) {
-        String[] all = Stream.concat(Stream.of(arguments[0], folder.toString(), "--mesh", "150 mm"),
+        String[] all = Stream.concat(
+                        Stream.of(arguments[0], folder.toString(), "--mesh", "150 mm"),
                         Stream.of(arguments).skip(1))
                 .toArray(String[]::new);
         return Typed.on(new FakeBench(), all);
@@ -80,10 +81,14 @@ class TrimCommandsTest {
         JsonNode answer = JSON.readTree(typed.out());
         double after = answer.get("after_N_m_per_rad").get(0).asDouble();
         JsonNode left = entry.get("left_N_m_per_rad");
-        assertTrue(left.get(0).asDouble() <= after * (1 + 1e-8) && after <= left.get(1).asDouble(), typed.out());
+        assertTrue(
+                left.get(0).asDouble() <= after * (1 + 1e-8)
+                        && after <= left.get(1).asDouble(),
+                typed.out());
         assertEquals(
                 entry.get("mass_kg").asDouble(),
-                answer.get("massBefore_kg").asDouble() - answer.get("massAfter_kg").asDouble(),
+                answer.get("massBefore_kg").asDouble()
+                        - answer.get("massAfter_kg").asDouble(),
                 1e-9);
     }
 
@@ -93,7 +98,9 @@ class TrimCommandsTest {
         assertEquals(0, typed.code(), typed.err());
         JsonNode answer = JSON.readTree(typed.out());
         assertEquals(
-                answer.get("massBefore_kg").asDouble(), answer.get("massAfter_kg").asDouble(), 1e-12);
+                answer.get("massBefore_kg").asDouble(),
+                answer.get("massAfter_kg").asDouble(),
+                1e-12);
         double before = answer.get("before_N_m_per_rad").asDouble();
         assertEquals(1, answer.get("after_N_m_per_rad").get(1).asDouble() / before, 1e-8);
     }
@@ -105,6 +112,42 @@ class TrimCommandsTest {
         assertTrue(typed.out().contains("±"), typed.out());
         assertTrue(typed.out().contains("walls without ply 2"), typed.out());
         assertFalse(Files.exists(folder.resolve("runs")));
+    }
+
+    @Test
+    void lightenKeepsTheStiffnessAndWhatIfAgrees() {
+        Typed typed = typed("lighten", "--keep", "90 %", "--fewest", "1", "--time", "8 s", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JSON.readTree(typed.out());
+        JsonNode target = root.get("targets").get(0);
+        double least = target.get("least_N_m_per_rad").asDouble();
+        assertEquals(0.9 * target.get("before_N_m_per_rad").asDouble(), least, 1e-6);
+        assertTrue(target.get("after_N_m_per_rad").get(0).asDouble() >= least);
+        double mass = root.get("mass_kg").asDouble();
+        assertTrue(mass < root.get("massBefore_kg").asDouble() - 0.1, typed.out());
+        assertTrue(root.get("massBound_kg").asDouble() <= mass);
+        Stream.Builder<String> sets = Stream.builder();
+        sets.add("what-if").add("--json").add("--exact");
+        for (JsonNode change : root.get("changes")) {
+            sets.add("--set")
+                    .add(change.get("zone").asString() + "="
+                            + change.get("after").asString());
+        }
+        JsonNode same = JSON.readTree(typed(sets.build().toArray(String[]::new)).out());
+        assertEquals(mass, same.get("massAfter_kg").asDouble(), 1e-9);
+        assertEquals(
+                1,
+                same.get("after_N_m_per_rad").get(0).asDouble()
+                        / target.get("after_N_m_per_rad").get(0).asDouble(),
+                1e-7);
+    }
+
+    @Test
+    void lightenSaysWhatIsProvedAndWhatWasNotLookedAt() {
+        Typed typed = typed("lighten", "--time", "4 s");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("nothing is lighter than"), typed.out());
+        assertTrue(typed.out().contains("buckling"), typed.out());
     }
 
     @Test
@@ -120,6 +163,12 @@ class TrimCommandsTest {
         assertTold(typed("what-if", "--joint", "waist=0"), "joint");
         assertTold(typed("what-if", "--drop", "shell"), "write it like");
         assertTold(typed("what-if", "--drop", "shell=2", "--within", "7"), "--within");
+        assertTold(typed("lighten", "--keep", "300 %"), "reaches 33");
+        assertTold(typed("lighten", "--keep", "much"), "--keep");
+        assertTold(typed("lighten", "--also", "bending"), "write it like");
+        assertTold(typed("lighten", "--also", "bending=90 %"), "there is no case \"bending\"");
+        assertTold(typed("lighten", "--fewest", "0"), "at least one ply");
+        assertTold(typed("lighten", "--cores", "10"), "--cores");
         assertTold(typed("ledger", "--case", "torsoin"), "did you mean \"torsion\"?");
         assertTold(typed("ledger", "--variant", "none"), "there is no variant");
     }

@@ -33,7 +33,8 @@ public final class Blocks {
         boolean carries(Owner owner) {
             return switch (owner) {
                 case Owner.Zone(String name) -> name.equals(zone);
-                case Owner.Patch patch -> patches.stream().anyMatch(p -> Owner.Patch.of(p).equals(patch));
+                case Owner.Patch patch ->
+                    patches.stream().anyMatch(p -> Owner.Patch.of(p).equals(patch));
                 case Owner.Joint _ -> false;
             };
         }

@@ -25,7 +25,8 @@ public record Layup(Map<String, Laminate> zones, Map<String, List<Layer>> patche
         joints = Map.copyOf(joints);
         joints.forEach((name, factor) -> {
             if (!(factor > 0) || !Double.isFinite(factor)) {
-                throw new IllegalArgumentException("joint '" + name + "' cannot have " + factor + " times its stiffness");
+                throw new IllegalArgumentException(
+                        "joint '" + name + "' cannot have " + factor + " times its stiffness");
             }
         });
     }

@@ -118,8 +118,8 @@ final class ReducedModel {
                 left = Constitutive.minus(left, Constitutive.product(steps[i], withNominal[j]));
                 double[] right = Constitutive.product(nominal, Constitutive.transposed(withNominal[i], 0));
                 right = Constitutive.minus(right, Constitutive.product(steps[i], withNominal[0]));
-                double[] h = Constitutive.minus(
-                        Constitutive.product(left, nominal), Constitutive.product(right, steps[j]));
+                double[] h =
+                        Constitutive.minus(Constitutive.product(left, nominal), Constitutive.product(right, steps[j]));
                 System.arraycopy(h, 0, result, pair(i, j) * Constitutive.ENTRIES, Constitutive.ENTRIES);
             }
         }
@@ -159,16 +159,18 @@ final class ReducedModel {
                     double[] other = samples.get(j - 1).laminates().get(b);
                     if (other != null) {
                         double[] weight = Constitutive.product(
-                                Constitutive.product(
-                                        Constitutive.minus(each.getValue(), tub.laminate(b)), inverse[b]),
+                                Constitutive.product(Constitutive.minus(each.getValue(), tub.laminate(b)), inverse[b]),
                                 Constitutive.minus(other, tub.laminate(b)));
                         sum += Constitutive.trace(weight, strains.get(b), 0);
                     }
                 }
-                for (Map.Entry<Integer, Double> each : samples.get(i - 1).joints().entrySet()) {
+                for (Map.Entry<Integer, Double> each :
+                        samples.get(i - 1).joints().entrySet()) {
                     Double other = samples.get(j - 1).joints().get(each.getKey());
                     if (other != null) {
-                        sum += (each.getValue() - 1) * (other - 1) * jointStrains.get(each.getKey())[0];
+                        sum += (each.getValue() - 1)
+                                * (other - 1)
+                                * jointStrains.get(each.getKey())[0];
                     }
                 }
                 result[i * count + j] = sum;
@@ -179,8 +181,7 @@ final class ReducedModel {
     }
 
     private static double[] slice(double[] g, int pair) {
-        return java.util.Arrays.copyOfRange(
-                g, pair * Constitutive.ENTRIES, (pair + 1) * Constitutive.ENTRIES);
+        return java.util.Arrays.copyOfRange(g, pair * Constitutive.ENTRIES, (pair + 1) * Constitutive.ENTRIES);
     }
 
     /** Whether a change keeps to the blocks and joints the model was made for. */
@@ -222,8 +223,7 @@ final class ReducedModel {
                 low -= q[i] * stiffness[i * count + j] * q[j];
             }
         }
-        return new Instant(
-                new Interval(low, least(flexibility)).outward(ROUNDING), q);
+        return new Instant(new Interval(low, least(flexibility)).outward(ROUNDING), q);
     }
 
     /** The least of the quadratic form with the first coefficient one. */

@@ -31,9 +31,10 @@ final class Resolve {
      *
      * @param compliance bounds on c, J
      * @param displacements u, the field that gives the lower end
+     * @param work uᵀKu of that field, J
      * @param steps back-substitutions it took
      */
-    record Solved(Interval compliance, double[] displacements, int steps) {}
+    record Solved(Interval compliance, double[] displacements, double work, int steps) {}
 
     /** When an answer is good enough. */
     @FunctionalInterface
@@ -75,7 +76,7 @@ final class Resolve {
                     .toList();
             advance(runs, enough);
             // Fields of many changes would fill the memory; whoever wants one asks for one.
-            runs.forEach(r -> result.add(new Solved(r.bounds, new double[0], r.steps)));
+            runs.forEach(r -> result.add(new Solved(r.bounds, new double[0], r.work, r.steps)));
         }
         return result;
     }
@@ -100,6 +101,7 @@ final class Resolve {
         private double[] nominalOfDirection = new double[0];
         private double before;
         private Interval bounds = new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        private double work;
         private int steps;
         private boolean done;
         private final Map<Integer, double[]> weights = new java.util.TreeMap<>();
@@ -115,6 +117,7 @@ final class Resolve {
             if (change.isNothing()) {
                 u = tub.displacements();
                 bounds = new Interval(tub.compliance(), tub.compliance());
+                work = tub.compliance();
                 return;
             }
             change.laminates()
@@ -136,7 +139,10 @@ final class Resolve {
         void step(double[] z, Enough enough) {
             steps++;
             double rz = LoadedTub.dot(residual, z);
-            double low = LoadedTub.dot(tub.loads(), u) + LoadedTub.dot(u, residual);
+            double load = LoadedTub.dot(tub.loads(), u);
+            double rest = LoadedTub.dot(u, residual);
+            double low = load + rest;
+            work = load - rest;
             double high = low + rz;
             for (Map.Entry<Integer, double[]> each : weights.entrySet()) {
                 high += Constitutive.trace(each.getValue(), tub.gramians(each.getKey(), z), 0);
@@ -174,7 +180,7 @@ final class Resolve {
         }
 
         Solved solved() {
-            return new Solved(bounds, u, steps);
+            return new Solved(bounds, u, work, steps);
         }
     }
 }

@@ -102,14 +102,12 @@ public final class WhatIf {
             return ask(layup);
         }
         ReducedModel model = model(tub.nominal().differences(layup));
-        Resolve.Solved solved =
-                resolve.solve(change, model.start(model.answer(change)), Resolve.within(width));
+        Resolve.Solved solved = resolve.solve(change, model.start(model.answer(change)), Resolve.within(width));
         return answer(solved.compliance().outward(ROUNDING), layup, false, before);
     }
 
     private Answer answer(Interval compliance, Layup layup, boolean instant, int before) {
-        Interval stiffness =
-                new Interval(tub.stiffness(compliance.high()), tub.stiffness(compliance.low()));
+        Interval stiffness = new Interval(tub.stiffness(compliance.high()), tub.stiffness(compliance.low()));
         return new Answer(stiffness, tub.mass(layup), instant, tub.substitutions() - before);
     }
 
@@ -129,9 +127,8 @@ public final class WhatIf {
     }
 
     private Fields fields(Owner owner) {
-        List<Change> changes = Samples.of(tub.nominal(), owner).stream()
-                .map(tub::change)
-                .toList();
+        List<Change> changes =
+                Samples.of(tub.nominal(), owner).stream().map(tub::change).toList();
         return derived(changes);
     }
 
@@ -149,8 +146,7 @@ public final class WhatIf {
 
     private static void check(Layup layup) {
         layup.zones().forEach((zone, laminate) -> {
-            if (laminate.layers().stream()
-                    .noneMatch(l -> l.role() == LayerRole.PLY || l.role() == LayerRole.SHEET)) {
+            if (laminate.layers().stream().noneMatch(l -> l.role() == LayerRole.PLY || l.role() == LayerRole.SHEET)) {
                 throw new IllegalArgumentException("zone '" + zone + "' is left without a ply");
             }
         });

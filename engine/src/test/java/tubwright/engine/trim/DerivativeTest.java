@@ -42,10 +42,10 @@ class DerivativeTest {
                 }
                 TreeMap<Integer, double[]> changed = new TreeMap<>();
                 for (int b = 0; b < count; b++) {
-                    changed.put(
-                            b, Constitutive.plus(tub.laminate(b), 1e-3, Constitutive.of(direction[b])));
+                    changed.put(b, Constitutive.plus(tub.laminate(b), 1e-3, Constitutive.of(direction[b])));
                 }
-                double linear = (firstOrder.bounds(new Change(changed, new TreeMap<>())).low() - tub.compliance()) / 1e-3;
+                double linear =
+                        (firstOrder.bounds(new Change(changed, new TreeMap<>())).low() - tub.compliance()) / 1e-3;
                 assertEquals(1, linear / slope, 1e-6, "seed " + seed + ", trial " + trial);
             }
         }
@@ -76,9 +76,6 @@ class DerivativeTest {
     }
 
     private static double[] matrix(LoadedTub tub, int block) {
-        return tub.nominal()
-                .laminate(tub.blocks().all().get(block))
-                .stiffness()
-                .matrix();
+        return tub.nominal().laminate(tub.blocks().all().get(block)).stiffness().matrix();
     }
 }

@@ -24,8 +24,8 @@ class LedgerTest {
                     ledger.entries().stream().filter(e -> e.mass() > 0).toList();
             assertEquals(ledger.entries().subList(0, 30), weighing);
             for (int i = 1; i < weighing.size(); i++) {
-                assertTrue(weighing.get(i - 1).lostPerKilogram()
-                        <= weighing.get(i).lostPerKilogram());
+                assertTrue(
+                        weighing.get(i - 1).lostPerKilogram() <= weighing.get(i).lostPerKilogram());
             }
         }
     }

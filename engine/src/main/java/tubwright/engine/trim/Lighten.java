@@ -27,8 +27,12 @@ public final class Lighten {
     private static final double EXACT = 1e-8;
     private static final double HARVEST = 1e-3;
     private static final int MOST_HARVESTS = 60;
+    /** So many whatever the time: without them there is no bound to speak of. */
+    private static final int FEWEST_HARVESTS = 8;
+
     private static final int MOST_DESCENT = 8;
     private static final int MOST_KICKS = 12;
+    private static final double DESCENT_SHARE = 0.06;
     private static final long SEED = 17;
 
     private final List<Target> targets;
@@ -139,9 +143,9 @@ public final class Lighten {
     private Lightened run() {
         double removable = tub.mass(nominal) - bound;
         Design first = begin();
-        descend(first);
+        descend(first, 0.6 * seconds);
         harvest();
-        for (int kick = 0; kick < MOST_KICKS && left() > 0.35 * seconds; kick++) {
+        for (int kick = 0; kick < MOST_KICKS && left() > 0.2 * seconds; kick++) {
             kick();
         }
         close();
@@ -290,10 +294,10 @@ public final class Lighten {
         return new Programme.Row(coefficients, fixed - target.compliance());
     }
 
-    /** Goes down by flexibility rows until nothing changes. */
-    private void descend(Design from) {
+    /** Goes down by flexibility rows until nothing changes, or no more than the reserve of time is left. */
+    private void descend(Design from, double reserve) {
         Design design = from;
-        for (int step = 0; step < MOST_DESCENT && left() > 0; step++) {
+        for (int step = 0; step < MOST_DESCENT && left() > reserve; step++) {
             Optional<int[]> next = lightestUnderRows(design, Set.of());
             if (next.isEmpty() || Arrays.equals(next.get(), design.choice)) {
                 return;
@@ -319,7 +323,7 @@ public final class Lighten {
         for (int t = 0; t < targets.size(); t++) {
             programme.add(flexibilityRow(targets.get(t), design.solved.get(t), design.choice));
         }
-        return programme.whole((long) (1000 * Math.max(1, Math.min(left(), 0.25 * seconds))));
+        return programme.whole((long) (1000 * Math.max(1, Math.min(left(), DESCENT_SHARE * seconds))), false);
     }
 
     /** Moves the best design away in a few zones and goes down again. */
@@ -332,12 +336,12 @@ public final class Lighten {
         }
         lightestUnderRows(design, forbidden)
                 .filter(choice -> !Arrays.equals(choice, design.choice))
-                .ifPresent(choice -> descend(solve(choice)));
+                .ifPresent(choice -> descend(solve(choice), 0.15 * seconds));
     }
 
     /** Raises the bound by cuts from mixtures, each halfway between the lightest mixture and the best design. */
     private void harvest() {
-        for (int h = 0; h < MOST_HARVESTS && left() > 0.55 * seconds; h++) {
+        for (int h = 0; h < MOST_HARVESTS && (h < FEWEST_HARVESTS || left() > 0.35 * seconds); h++) {
             Optional<double[][]> mixture = cuts.relaxed();
             if (mixture.isEmpty()) {
                 break;
@@ -394,7 +398,7 @@ public final class Lighten {
     private void close() {
         Set<List<Integer>> seen = new HashSet<>();
         while (left() > 0 && best.orElseThrow().mass - bound > 1e-9 * bound) {
-            Optional<int[]> choice = cuts.whole((long) (1000 * Math.max(1, left())));
+            Optional<int[]> choice = cuts.whole((long) (1000 * Math.max(1, left())), true);
             if (choice.isEmpty()) {
                 return;
             }

@@ -53,13 +53,18 @@ final class Programme {
         return rows.size();
     }
 
-    /** The lightest choice of one candidate for each zone; empty where there is none or the time is up. */
-    Optional<int[]> whole(long milliseconds) {
+    /**
+     * The lightest choice of one candidate for each zone; empty where there is none, or none is found in time.
+     *
+     * @param milliseconds to spend
+     * @param proved whether it must be the lightest; if not, the lightest found in time will do
+     */
+    Optional<int[]> whole(long milliseconds, boolean proved) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         model.options.time_abort = milliseconds;
         Variable[][] shares = shares(model, true);
         Optimisation.Result result = model.minimise();
-        if (!result.getState().isOptimal()) {
+        if (proved ? !result.getState().isOptimal() : !result.getState().isFeasible()) {
             return Optional.empty();
         }
         int[] choice = new int[masses.length];

@@ -26,8 +26,11 @@ import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
 import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.Reserve;
+import tubwright.engine.response.ReserveTable;
 import tubwright.engine.response.TwistLine;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.strength.Check;
 
 /** A make-believe answer of a run on a {@link FakeTub}. Every number is invented. */
 public final class FakeRun {
@@ -129,7 +132,39 @@ public final class FakeRun {
                 fasteners,
                 14.2,
                 mesh,
-                quality(mesh));
+                quality(mesh),
+                reserves());
+    }
+
+    private static ReserveTable reserves() {
+        Reserve crack = new Reserve(
+                "bump",
+                "Tsai-Wu",
+                "matrix tension",
+                true,
+                "chine",
+                "layer 4, tape at 0°",
+                new double[] {0.45, -0.17, 0.16},
+                1.32,
+                "none",
+                false,
+                "Tsai and Wu 1971");
+        Reserve insert = new Reserve(
+                "braking",
+                "insert pull-out by core shear",
+                "",
+                false,
+                "lower front leg L",
+                "",
+                new double[] {0.11, -0.15, 0.19},
+                2.4,
+                "none",
+                true,
+                "ESA PSS-03-1202");
+        return new ReserveTable(
+                List.of(insert, crack),
+                List.of(new Check.NotChecked("joints between pieces", List.of("a check by hand"))),
+                Map.of("bump", "common practice, no source"));
     }
 
     private static MeshQuality quality(Mesh mesh) {

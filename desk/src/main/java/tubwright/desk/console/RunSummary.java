@@ -11,18 +11,22 @@ import static tubwright.desk.text.Figures.significant;
 import java.util.ArrayList;
 import java.util.List;
 import tubwright.desk.answer.Reading;
+import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.text.Conversions;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.Reserve;
+import tubwright.engine.response.ReserveTable;
 import tubwright.engine.response.VariantAnswer;
 
 /** The answer of a run in one screenful. */
 public final class RunSummary {
     private static final int WIDTH = 78;
     private static final int SHARES = 8;
+    private static final int RESERVES = 8;
     private static final int BAR = 24;
     private static final String GAP = " ";
 
@@ -41,6 +45,7 @@ public final class RunSummary {
         summary.heads();
         summary.targets();
         summary.flexibility();
+        summary.reserves();
         summary.mass();
         summary.comparison();
         summary.warnings();
@@ -122,6 +127,25 @@ public final class RunSummary {
                 lines.addAll(sketch);
             }
         });
+    }
+
+    private void reserves() {
+        ReserveTable reserves = answer.main().reserves();
+        if (reserves.loads().isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("What fails first (factor on the loads of the case)");
+        TextTable table = new TextTable(true, true, true, true);
+        List<Reserve> rows = reserves.envelope();
+        for (Reserve row : rows.subList(0, Math.min(RESERVES, rows.size()))) {
+            table.row(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row));
+        }
+        lines.addAll(table.lines(terminal));
+        quiet("* at an insert, where stress depends on the mesh. Knock-downs: "
+                + (rows.isEmpty() ? "none" : rows.getFirst().knockDown()) + ". "
+                + reserves.notChecked().size()
+                + " checks were not made for want of data: see the report.");
     }
 
     private void mass() {

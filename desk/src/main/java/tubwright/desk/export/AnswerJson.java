@@ -102,6 +102,7 @@ public final class AnswerJson {
             answer(answer);
         }
         json.writeEndArray();
+        ReserveJson.write(json, variant.reserves());
         json.writeEndObject();
     }
 
@@ -229,7 +230,7 @@ public final class AnswerJson {
     }
 
     /** Ten significant digits: beyond them, sums made in another order differ. */
-    private static double tidy(double value) {
+    static double tidy(double value) {
         return value == 0 ? 0.0 : Double.parseDouble(String.format(Locale.ROOT, "%.9e", value));
     }
 

@@ -26,6 +26,7 @@ public final class Note {
         List<Section> sections = new ArrayList<>();
         sections.add(Summary.section(answer));
         sections.addAll(TwistSections.of(answer, gallery));
+        sections.add(ReserveSection.of(answer));
         sections.addAll(MakeSections.of(answer, gallery));
         sections.addAll(TrustSections.of(answer));
         return page(answer.tub() + ": torsion note", head(answer), sections, StackDrawing.patterns());

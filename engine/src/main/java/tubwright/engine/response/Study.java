@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshQuality;
 import tubwright.engine.mesh.MeshSettings;
@@ -110,6 +111,8 @@ public final class Study {
         }
         Mesh mesh = structure.mesh();
         MassAnswer mass = MassRollUp.of(structure);
+        Laminate[] laminates = mesh.regions().stream().map(tub::laminate).toArray(Laminate[]::new);
+        ReserveTable reserves = Reserves.of(structure, laminates, loads, StrengthBasis.USUAL);
         times.answers += since(start);
         return new VariantAnswer(
                 tub.variant(),
@@ -121,7 +124,8 @@ public final class Study {
                 structure.jointRuns().stream().mapToInt(r -> r.fasteners()).sum(),
                 structure.jointRuns().stream().mapToDouble(r -> r.length()).sum(),
                 mesh,
-                MeshQuality.of(mesh, tub.shape()));
+                MeshQuality.of(mesh, tub.shape()),
+                reserves);
     }
 
     private static double since(long start) {

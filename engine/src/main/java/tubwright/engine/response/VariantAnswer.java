@@ -18,6 +18,7 @@ import tubwright.engine.mesh.MeshQuality;
  * @param seamLength length of all joints, m
  * @param mesh finest mesh, on which the fields live
  * @param quality of that mesh
+ * @param reserves what fails first in the load cases
  */
 public record VariantAnswer(
         String variant,
@@ -29,7 +30,8 @@ public record VariantAnswer(
         int fastenerCount,
         double seamLength,
         Mesh mesh,
-        MeshQuality quality) {
+        MeshQuality quality,
+        ReserveTable reserves) {
     public VariantAnswer {
         cases = List.copyOf(cases);
     }

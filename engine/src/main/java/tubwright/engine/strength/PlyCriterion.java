@@ -42,6 +42,28 @@ public final class PlyCriterion implements PreparedCriterion {
         return smallest;
     }
 
+    /**
+     * Lowers the two factors kept so far: {@code least[at]} of the fibres, {@code least[at + 1]} between them.
+     *
+     * @return bits 1 and 2 for the factors that were lowered
+     */
+    public int lower(double m1, double m2, double m12, double r1, double r2, double r12, double[] least, int at) {
+        int lowered = 0;
+        for (FailureSurface surface : surfaces) {
+            double f = surface.reserve(m1, m2, m12, r1, r2, r12);
+            if (f < least[at] || f < least[at + 1]) {
+                boolean fibre =
+                        surface.modeAt(r1 + f * m1, r2 + f * m2, r12 + f * m12).isFibre();
+                int k = fibre ? 0 : 1;
+                if (f < least[at + k]) {
+                    least[at + k] = f;
+                    lowered |= 1 << k;
+                }
+            }
+        }
+        return lowered;
+    }
+
     /** Without residual stress. */
     public double reserveFactor(double s1, double s2, double s12) {
         return reserveFactor(s1, s2, s12, 0, 0, 0);

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.response;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.strength.FailureMode;
+import tubwright.engine.strength.PlyFailure;
+import tubwright.engine.structure.ShellKernel;
+import tubwright.engine.structure.ShellWorkspace;
+import tubwright.engine.structure.Structure;
+
+/** Turns what a sweep found into rows: for each case, zone and criterion the worst ply. */
+final class PlyReserves {
+    private final Structure structure;
+    private final Laminate[] laminates;
+    private final LayerStresses[] regions;
+    private final StrengthBasis basis;
+    private final ShellKernel kernel;
+
+    PlyReserves(Structure structure, Laminate[] laminates, LayerStresses[] regions, StrengthBasis basis) {
+        this.structure = structure;
+        this.laminates = laminates;
+        this.regions = regions;
+        this.basis = basis;
+        kernel = new ShellKernel(structure);
+    }
+
+    private record Key(String zone, String criterion, int kind) {}
+
+    private record Worst(int region, int slot, double value) {}
+
+    void add(PlySweep sweep, int c, String load, double[] u, List<Reserve> rows) {
+        Map<Key, Worst> worst = new LinkedHashMap<>();
+        for (int r = 0; r < regions.length; r++) {
+            String zone = structure.parts().get(structure.partOfRegion(r)).name();
+            for (int s = 0; s < regions[r].slots().size(); s++) {
+                String criterion = regions[r].slots().get(s).criterion().name();
+                for (int kind = 0; kind < PlySweep.KINDS; kind++) {
+                    double value = sweep.least(c, r, s, kind);
+                    if (value < Double.POSITIVE_INFINITY) {
+                        worst.merge(
+                                new Key(zone, criterion, kind),
+                                new Worst(r, s, value),
+                                (a, b) -> b.value() < a.value() ? b : a);
+                    }
+                }
+            }
+        }
+        worst.forEach((key, at) -> rows.add(row(key, at, sweep.where(c, at.region(), at.slot(), key.kind()), load, u)));
+    }
+
+    private Reserve row(Key key, Worst at, int where, String load, double[] u) {
+        int e = where >> 3;
+        int p = where >> 1 & 3;
+        int side = where & 1;
+        LayerStresses.Slot slot = regions[at.region()].slots().get(at.slot());
+        ShellWorkspace w = kernel.strainPoints(e);
+        double[] strains = new double[ShellWorkspace.STRAINS];
+        w.strainAt(p, kernel.displacements(e, u), strains);
+        double[] stress = new double[3];
+        slot.stress(strains, side, stress);
+        double[] residual = java.util.Arrays.copyOfRange(slot.residual(), 3 * side, 3 * side + 3);
+        boolean fibre = key.kind() % 2 == 0;
+        PlyFailure failure = slot.criterion().assess(stress, residual, fibre);
+        String mode = switch (failure) {
+            case PlyFailure.Reached reached -> words(reached.mode());
+            case PlyFailure.ByResidualStress broken -> words(broken.mode()) + " by cure stress alone";
+            case PlyFailure.Never _ -> "";
+        };
+        Layer layer = laminates[at.region()].layers().get(slot.layer());
+        return new Reserve(
+                load,
+                key.criterion(),
+                mode,
+                !fibre,
+                key.zone(),
+                String.format(
+                        Locale.ROOT,
+                        "layer %d, %s at %.0f°",
+                        slot.layer() + 1,
+                        layer.material().name(),
+                        layer.degrees()),
+                centre(structure.mesh(), e),
+                at.value(),
+                basis.knockDown().name(),
+                key.kind() >= 2,
+                slot.criterion().basis());
+    }
+
+    private static String words(FailureMode mode) {
+        return mode.words();
+    }
+
+    /** Mean of an element's corners, m. */
+    static double[] centre(Mesh mesh, int e) {
+        double[] x = new double[3];
+        int corners = mesh.cornerCount(e);
+        for (int k = 0; k < corners; k++) {
+            for (int d = 0; d < 3; d++) {
+                x[d] += mesh.nodes()[3 * mesh.elementNodes()[4 * e + k] + d] / corners;
+            }
+        }
+        return x;
+    }
+}

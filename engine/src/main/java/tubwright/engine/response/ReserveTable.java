@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.response;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tubwright.engine.strength.Check;
+
+/**
+ * What fails first. One row for each case, zone and manner of giving way: the lowest factor found there.
+ *
+ * @param rows lowest first
+ * @param notChecked what could not be checked, each once: no pass
+ * @param loads names of the cases looked at, with where their loads come from
+ */
+public record ReserveTable(List<Reserve> rows, List<Check.NotChecked> notChecked, Map<String, String> loads) {
+    /** Of a tub without load cases. */
+    public static final ReserveTable NONE = new ReserveTable(List.of(), List.of(), Map.of());
+
+    public ReserveTable {
+        List<Reserve> sorted = new ArrayList<>(rows);
+        sorted.sort(Comparator.comparingDouble(Reserve::value)
+                .thenComparing(Reserve::load)
+                .thenComparing(Reserve::zone)
+                .thenComparing(Reserve::check));
+        rows = List.copyOf(sorted);
+        notChecked = List.copyOf(notChecked);
+        loads = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(loads));
+    }
+
+    /** The lowest over all cases for each zone and manner of giving way, lowest first. */
+    public List<Reserve> envelope() {
+        record Key(String zone, String check, boolean firstCrack, boolean local) {}
+        Map<Key, Reserve> lowest = new LinkedHashMap<>();
+        rows.forEach(r -> lowest.putIfAbsent(new Key(r.zone(), r.check(), r.firstCrack(), r.local()), r));
+        return List.copyOf(lowest.values());
+    }
+}

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.response;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tubwright.engine.laminate.Climate;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.LaminateResponse;
+import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.strength.Check;
+import tubwright.engine.strength.sandwich.PanelLoad;
+import tubwright.engine.strength.sandwich.Sandwich;
+import tubwright.engine.strength.sandwich.SandwichChecks;
+import tubwright.engine.structure.ShellKernel;
+import tubwright.engine.structure.ShellWorkspace;
+import tubwright.engine.structure.Structure;
+
+/**
+ * Sandwich checks of a region's elements. All checks are made where any of what drives them (compression of a face,
+ * compression of the whole, transverse shear, face force times curvature) reaches {@value #SHARE} of its largest value in
+ * the region: what they may reach varies with direction by less than that on the cores of the library (a rule, not a proof).
+ */
+final class SandwichReserves {
+    static final double SHARE = 0.4;
+
+    private static final int DRIVERS = 6;
+
+    private final Structure structure;
+    private final int region;
+    private final Sandwich sandwich;
+    private final StrengthBasis basis;
+    private final double[] stiffness;
+    /** Force (x, y, xy) of the outer and inner face per strain (εx, εy, γxy, κx, κy, κxy): two 3 × 6. */
+    private final double[][] faces = new double[2][18];
+
+    private final ShellKernel kernel;
+
+    private SandwichReserves(Structure structure, int region, Sandwich sandwich, StrengthBasis basis) {
+        this.structure = structure;
+        this.region = region;
+        this.sandwich = sandwich;
+        this.basis = basis;
+        Laminate laminate = sandwich.laminate();
+        stiffness = laminate.stiffness().matrix();
+        kernel = new ShellKernel(structure);
+        for (int k = 0; k < 6; k++) {
+            double[] strain = new double[6];
+            strain[k] = 1;
+            boolean inner = false;
+            for (var state : LaminateResponse.underStrains(laminate, strain, Climate.NONE)
+                    .layers()) {
+                if (state.layer().role() == LayerRole.CORE) {
+                    inner = true;
+                    continue;
+                }
+                for (int i = 0; i < 3; i++) {
+                    faces[inner ? 1 : 0][6 * i + k] += 0.5
+                            * (state.outer().stress()[i] + state.inner().stress()[i])
+                            * state.layer().thickness();
+                }
+            }
+        }
+    }
+
+    static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate, StrengthBasis basis) {
+        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s, basis));
+    }
+
+    private record Key(String mode, boolean local) {}
+
+    private record Worst(Check.Reserve check, int element) {}
+
+    /** Adds the worst of each check over the region's elements. */
+    void add(
+            PlySweep sweep,
+            int c,
+            String load,
+            int[] elements,
+            boolean[] local,
+            List<Reserve> rows,
+            Set<Check.NotChecked> notChecked) {
+        double[][] drivers = new double[elements.length][];
+        double[] largest = new double[DRIVERS];
+        double[][] curvatures = new double[elements.length][];
+        for (int i = 0; i < elements.length; i++) {
+            curvatures[i] = curvature(elements[i]);
+            drivers[i] = drivers(sweep.mean(c, elements[i]), curvatures[i]);
+            for (int d = 0; d < DRIVERS; d++) {
+                largest[d] = Math.max(largest[d], drivers[i][d]);
+            }
+        }
+        Map<Key, Worst> worst = new LinkedHashMap<>();
+        for (int i = 0; i < elements.length; i++) {
+            boolean wanted = false;
+            for (int d = 0; d < DRIVERS; d++) {
+                wanted |= largest[d] > 0 && drivers[i][d] >= SHARE * largest[d];
+            }
+            if (!wanted) {
+                continue;
+            }
+            double[] n = resultants(sweep.mean(c, elements[i]));
+            PanelLoad panel = new PanelLoad(java.util.Arrays.copyOf(n, 6), new double[] {n[6], n[7]}, curvatures[i]);
+            for (Check check : SandwichChecks.of(sandwich, panel, basis.knockDown())) {
+                switch (check) {
+                    case Check.NotChecked not -> notChecked.add(not);
+                    case Check.Reserve made -> {
+                        if (made.reserveFactor() < Double.POSITIVE_INFINITY) {
+                            worst.merge(
+                                    new Key(made.mode(), local[elements[i]]),
+                                    new Worst(made, elements[i]),
+                                    (a, b) -> b.check().reserveFactor()
+                                                    < a.check().reserveFactor()
+                                            ? b
+                                            : a);
+                        }
+                    }
+                }
+            }
+        }
+        String zone = structure.parts().get(structure.partOfRegion(region)).name();
+        worst.forEach((key, at) -> rows.add(new Reserve(
+                load,
+                key.mode(),
+                "",
+                false,
+                zone,
+                "",
+                PlyReserves.centre(structure.mesh(), at.element()),
+                at.check().reserveFactor(),
+                basis.knockDown().name(),
+                key.local(),
+                at.check().basis())));
+    }
+
+    private double[] resultants(double[] strains) {
+        double[] n = new double[8];
+        for (int i = 0; i < 8; i++) {
+            for (int j = 0; j < 8; j++) {
+                n[i] += stiffness[8 * i + j] * strains[j];
+            }
+        }
+        return n;
+    }
+
+    private double[] drivers(double[] strains, double[] curvature) {
+        double[] drivers = new double[DRIVERS];
+        for (int f = 0; f < 2; f++) {
+            double[] force = new double[3];
+            double product = 0;
+            for (int i = 0; i < 3; i++) {
+                for (int k = 0; k < 6; k++) {
+                    force[i] += faces[f][6 * i + k] * strains[k];
+                }
+                product += force[i] * (Math.abs(curvature[i]) + Math.abs(strains[3 + i]));
+            }
+            drivers[f] = compression(force);
+            drivers[2 + f] = Math.abs(product);
+        }
+        double[] n = resultants(strains);
+        drivers[4] = compression(n);
+        drivers[5] = Math.hypot(n[6], n[7]);
+        return drivers;
+    }
+
+    private static double compression(double[] s) {
+        return Math.hypot(0.5 * (s[0] - s[1]), s[2]) - 0.5 * (s[0] + s[1]);
+    }
+
+    /**
+     * Curvature (κx, κy, κxy) of the unloaded surface in the element's axes, positive where its outer face is convex: how
+     * the normals of the corners spread, by least squares.
+     */
+    private double[] curvature(int e) {
+        Mesh mesh = structure.mesh();
+        ShellWorkspace w = kernel.strainPoints(e);
+        double[] axes = w.axes(0);
+        double[] centre = PlyReserves.centre(mesh, e);
+        double aa = 0;
+        double ab = 0;
+        double bb = 0;
+        double[] right = new double[4];
+        for (int k = 0; k < mesh.cornerCount(e); k++) {
+            int node = mesh.elementNodes()[4 * e + k];
+            double a = 0;
+            double b = 0;
+            double n1 = 0;
+            double n2 = 0;
+            for (int d = 0; d < 3; d++) {
+                double arm = mesh.nodes()[3 * node + d] - centre[d];
+                double normal = mesh.cornerNormals()[12 * e + 3 * k + d];
+                a += axes[d] * arm;
+                b += axes[3 + d] * arm;
+                n1 += axes[d] * normal;
+                n2 += axes[3 + d] * normal;
+            }
+            aa += a * a;
+            ab += a * b;
+            bb += b * b;
+            right[0] += a * n1;
+            right[1] += b * n1;
+            right[2] += a * n2;
+            right[3] += b * n2;
+        }
+        double det = aa * bb - ab * ab;
+        if (!(det > 1e-12 * aa * bb)) {
+            return new double[3];
+        }
+        double n1a = (bb * right[0] - ab * right[1]) / det;
+        double n1b = (aa * right[1] - ab * right[0]) / det;
+        double n2a = (bb * right[2] - ab * right[3]) / det;
+        double n2b = (aa * right[3] - ab * right[2]) / det;
+        return new double[] {n1a, n2b, n1b + n2a};
+    }
+}

@@ -137,7 +137,8 @@ class PlateBucklingTest {
     @ParameterizedTest
     @CsvSource({"SSSS", "SSCC"})
     void longOrthotropicPlatesBuckleAtTheLoadsOfTheirWaves(String edges) {
-        // Sides held: N = 2π²/b² [√(D11 D22) + D12 + 2 D66]; sides built in: 24/b² [1.871 √(D11 D22) + D12 + 2 D66] (from
+        // Sides held: N = 2π²/b² [√(D11 D22) + D12 + 2 D66]; sides built in: 24/b² [1.871 √(D11 D22) + D12 + 2 D66]
+        // (from
         // memory; the isotropic plate gives k = 6.98 for 6.97).
         double[] c = Laminates.stack(140e3, 9e3, 0.3, 5e3, 3e3, 0.25e-3, 0, 0, 90, 0, 0, 90, 0);
         double root = Math.sqrt(c[27] * c[36]);
@@ -146,14 +147,17 @@ class PlateBucklingTest {
         double exact = held ? 2 * Math.PI * Math.PI * (root + mixed) : 24 * (1.871 * root + mixed);
         // The wave that minimises it fits the length three times.
         double wave = (held ? 1 : 0.67) * Math.pow(c[27] / c[36], 0.25);
-        double coarse = plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 24, 8, edges).uniformBuckling(1, -1, 0, 0)[0];
-        double fine = plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 48, 16, edges).uniformBuckling(1, -1, 0, 0)[0];
+        double coarse =
+                plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 24, 8, edges).uniformBuckling(1, -1, 0, 0)[0];
+        double fine =
+                plate(ObstacleCourse.Kind.QUADS, c, 3 * wave, 1, 48, 16, edges).uniformBuckling(1, -1, 0, 0)[0];
         assertEquals(1, (fine + (fine - coarse) / 3) / exact, 6e-3);
     }
 
     @Test
     void aLongOrthotropicPlateBucklesInShearAsSeydelSays() {
-        // N = (4/b²)(D11 D22³)^¼ (8.125 + 5.045/θ), θ = √(D11 D22)/(D12 + 2 D66) ≥ 1 (Seydel 1933, from memory); a/b = 5
+        // N = (4/b²)(D11 D22³)^¼ (8.125 + 5.045/θ), θ = √(D11 D22)/(D12 + 2 D66) ≥ 1 (Seydel 1933, from memory); a/b =
+        // 5
         // with the strong direction across: the ends add a little.
         double[] c = Laminates.stack(140e3, 9e3, 0.3, 5e3, 3e3, 0.25e-3, 0, 90, 0, 90, 90, 0, 90);
         double theta = Math.sqrt(c[27] * c[36]) / (c[28] + 2 * c[45]);

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.verification;
+
+import static tubwright.engine.verification.ObstacleCourse.near;
+import static tubwright.engine.verification.ObstacleCourseTest.label;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import tubwright.engine.structure.ShellWorkspace;
+import tubwright.engine.verification.ObstacleCourse.Kind;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
+
+/** The NAFEMS standard tests that a shell can do (targets from memory), and two composite ones of report R0031. */
+class NafemsTest {
+    private static final double ANY_ORDER = Double.NEGATIVE_INFINITY;
+    private static final Ladder LE1 =
+            Ladder.of(Family.NAFEMS, "NAFEMS LE1; plane stress converges to 93", Mark.MEMORY);
+    private static final Ladder LE3 = Ladder.of(Family.NAFEMS, "NAFEMS LE3", Mark.MEMORY);
+    private static final Ladder LE6 = Ladder.of(Family.NAFEMS, "NAFEMS LE6", Mark.MEMORY);
+    private static final Ladder STRIP =
+            Ladder.of(Family.NAFEMS, "NAFEMS R0031/1; beam theory with energy shear", Mark.MEMORY_CONFIRMED);
+    private static final Ladder SANDWICH = Ladder.of(
+            Family.NAFEMS, "NAFEMS R0031/3; first-order series with core G d²/c", Mark.COMPUTED);
+
+    /** Mean stress resultants C ε of one cell of a grid nx cells wide: a quad, or its two triangles. */
+    private static double[] resultants(ShellModel m, int nx, int i, int j) {
+        int cell = j * nx + i;
+        int each = m.elements.getFirst().length == 3 ? 2 : 1;
+        ShellWorkspace w = new ShellWorkspace();
+        double[] mean = new double[8];
+        double[] e = new double[9];
+        double sum = 0;
+        for (int at = each * cell; at < each * (cell + 1); at++) {
+            m.strainPoints(at, w);
+            for (int p = 0; p < w.points(); p++) {
+                w.strainAt(p, m.elementDisplacement(at), e);
+                sum += w.weight(p);
+                for (int r = 0; r < 8; r++) {
+                    for (int c = 0; c < 8; c++) {
+                        mean[r] += w.weight(p) * m.laminate[8 * r + c] * e[c];
+                    }
+                }
+            }
+        }
+        for (int r = 0; r < 8; r++) {
+            mean[r] /= sum;
+        }
+        return mean;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void anEllipticMembraneLe1(Kind kind) {
+        // The edge stress from the two elements next to the corner, on the inner edge; MPa.
+        LE1.converges(
+                "LE1 elliptic membrane, edge stress (Pa)",
+                label(kind),
+                new int[] {16, 32, 64},
+                n -> ellipticMembrane(kind, n),
+                92.7e6,
+                .02,
+                ANY_ORDER);
+    }
+
+    private static double ellipticMembrane(Kind kind, int n) {
+        ShellModel m = new ShellModel(Laminates.isotropic(210e9, .3, .1));
+        ObstacleCourse.grid(m, kind, n, n, (a, b) -> {
+            double f = Math.PI / 2 * b;
+            double[] in = {2 * Math.cos(f), Math.sin(f)};
+            double[] out = {3.25 * Math.cos(f), 2.75 * Math.sin(f)};
+            return new double[] {in[0] + a * (out[0] - in[0]), in[1] + a * (out[1] - in[1]), 0};
+        });
+        for (int i = 0; i < m.nodes.size(); i++) {
+            m.hold(i, 2, 3, 4);
+        }
+        for (int i : m.where(x -> Math.abs(x[1]) < 1e-9)) {
+            m.hold(i, 1, 5);
+        }
+        for (int i : m.where(x -> Math.abs(x[0]) < 1e-9)) {
+            m.hold(i, 0, 5);
+        }
+        // Outward pressure 10 MPa on the outer edge, thickness .1.
+        for (int j = 0; j < n; j++) {
+            int a = j * (n + 1) + n;
+            int b = a + n + 1;
+            double dx = m.nodes.get(b)[0] - m.nodes.get(a)[0];
+            double dy = m.nodes.get(b)[1] - m.nodes.get(a)[1];
+            for (int i : new int[] {a, b}) {
+                m.load(i, 0, .5 * 10e6 * .1 * dy);
+                m.load(i, 1, -.5 * 10e6 * .1 * dx);
+            }
+        }
+        m.solve();
+        // σyy at (2, 0): from the elements along y = 0, carried to the edge by the three nearest.
+        double[] s = new double[3];
+        for (int k = 0; k < 3; k++) {
+            s[k] = resultants(m, n, k, 0)[1] / .1;
+        }
+        // Quadratic extrapolation to x = 0.
+        return s[0] * 15 / 8 - s[1] * 10 / 8 + s[2] * 3 / 8;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aHemisphereUnderPointForcesLe3(Kind kind) {
+        // 2 kN on the same hemisphere as in the obstacle course, E = 68.25 GPa: .185 m.
+        LE3.within(
+                .01,
+                "LE3 hemisphere, movement at A (m)",
+                label(kind) + " 16",
+                .185,
+                2000 / 1e3 * ObstacleCourse.fullHemisphere(kind, 16));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"QUADS", "TRIANGLES"})
+    void aSkewPlateLe6(Kind kind) {
+        LE6.converges(
+                "LE6 skew plate, largest principal stress below the centre (Pa)",
+                label(kind),
+                kind == Kind.QUADS ? new int[] {8, 16, 32} : new int[] {16, 32, 64},
+                n -> skewPlate(kind, n),
+                .802e6,
+                // Moments are singular at the obtuse corners; constant-strain bending feels it most.
+                kind == Kind.QUADS ? .03 : .06,
+                ANY_ORDER);
+    }
+
+    private static double skewPlate(Kind kind, int n) {
+        double c = Math.cos(Math.PI / 6);
+        ShellModel m = new ShellModel(Laminates.isotropic(210e9, .3, .01));
+        ObstacleCourse.grid(m, kind, n, n, (a, b) -> new double[] {a + b * c, b * .5, 0});
+        for (int i = 0; i < m.nodes.size(); i++) {
+            m.hold(i, 0, 1, 5);
+            int col = i % (n + 1);
+            int row = i / (n + 1);
+            if (col == 0 || col == n || row == 0 || row == n) {
+                m.hold(i, 2);
+            }
+        }
+        m.surfaceLoad(0, 0, -700);
+        m.solve();
+        double[] mean = new double[8];
+        // The elements round the centre node.
+        for (int k = 0; k < 4; k++) {
+            double[] one = resultants(m, n, n / 2 - k % 2, n / 2 - k / 2);
+            for (int i = 0; i < 8; i++) {
+                mean[i] += one[i] / 4;
+            }
+        }
+        double sx = 6 * mean[3] / 1e-4;
+        double sy = 6 * mean[4] / 1e-4;
+        double sxy = 6 * mean[5] / 1e-4;
+        return Math.abs(sx + sy) / 2 + Math.hypot((sx - sy) / 2, sxy);
+    }
+
+    @Test
+    void aStripOfLaminateR0031Test1() {
+        // [0/90/0/90~(.4)/0/90/0], .1 mm plies; span 30, width 10, overhangs of 10; 10 N/mm at the middle.
+        double[] c = CompositeStrip.stiffness();
+        int n = 50;
+        ShellModel m = new ShellModel(c);
+        ObstacleCourse.grid(m, Kind.QUADS, n, 4, (a, b) -> new double[] {50 * a, 10 * b, 0});
+        for (int j = 0; j <= 4; j++) {
+            int row = j * (n + 1);
+            m.hold(row + 10, 2);
+            m.hold(row + 40, 2);
+            m.load(row + 25, 2, -10 * 10 * (j == 0 || j == 4 ? .125 : .25));
+        }
+        m.hold(2 * (n + 1) + 25, 0, 1, 5);
+        m.solve();
+        double w = -m.at(2 * (n + 1) + 25, 2);
+        STRIP.within(.01, "R0031/1 strip, deflection (mm)", "50 × 4 quads", 1.06, w);
+        // Bending moment at the force by the elements next to it, carried half an element on.
+        double near = resultants(m, n, 25, 2)[3];
+        double next = resultants(m, n, 26, 2)[3];
+        double moment = near + .5 * (near - next);
+        double curvature = moment / c[27];
+        double sigma = 100e3 / (1 - .4 * .4 * 5 / 100) * .5 * curvature;
+        STRIP.within(.01, "R0031/1 strip, σ11 at the bottom (MPa)", "50 × 4 quads", 683.9, Math.abs(sigma));
+        double q = resultants(m, n, 20, 2)[6];
+        STRIP.within(
+                .01, "R0031/1 strip, shear at the first interface (MPa)", "50 × 4 quads", 4.1, Math.abs(CompositeStrip.interfaceShear(q)));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aSandwichPlateR0031Test3(Kind kind) {
+        SANDWICH.converges(
+                "R0031/3 sandwich, deflection (in)",
+                label(kind),
+                new int[] {4, 8, 16},
+                n -> sandwich(kind, n),
+                .12220,
+                .01,
+                ANY_ORDER);
+    }
+
+    private static double sandwich(Kind kind, int n) {
+        double[] c = CompositeStrip.sandwichPlate();
+        ShellModel m = new ShellModel(c);
+        ObstacleCourse.grid(m, kind, n, n, (a, b) -> new double[] {10 * a, 10 * b, 0});
+        for (int i = 0; i < m.nodes.size(); i++) {
+            double[] x = m.nodes.get(i);
+            m.hold(i, 5);
+            if (near(x[0], 0) || near(x[0], 10)) {
+                m.hold(i, 1, 2, 3);
+            }
+            if (near(x[1], 0) || near(x[1], 10)) {
+                m.hold(i, 0, 2, 4);
+            }
+        }
+        m.pressure(100);
+        return Math.abs(m.solve().at(n / 2 * (n + 2), 2));
+    }
+}

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.verification;
+
+import static tubwright.engine.verification.ObstacleCourse.near;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tubwright.engine.verification.ObstacleCourse.Kind;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
+
+/** Torsion of sections with more than one wall circuit, with flanges, and with laminated walls. */
+class ThinWalledSectionsTest {
+    private static final Ladder TWO_CELLS =
+            Ladder.of(Family.TORSION, "Bredt's two cells, [δ]{q} = {2A}; J = 4857250.47 mm⁴", Mark.COMPUTED);
+    private static final Ladder VLASOV = Ladder.of(Family.TORSION, "Vlasov 1961, Γ = I_f h²/2", Mark.EXACT);
+    private static final Ladder LAMINATED =
+            Ladder.of(Family.TORSION, "T a66/(2πR³) times the polygon of 32 facets", Mark.COMPUTED);
+    private static final Ladder UNIFORM =
+            Ladder.of(Family.TORSION, "Circumferentially uniform stiffness, hoop force condensed", Mark.EXACT);
+
+    /** Walls of a section along z: from point to point with a laminate each. */
+    private record WallOf(double x1, double y1, double x2, double y2, int cells) {}
+
+    /** Twist per couple of a section of plane walls whose end sections turn rigidly; the root held or free to warp. */
+    private static double twist(
+            WallOf[] walls, double[][] laminates, double length, int along, double centre, boolean warping, Kind kind) {
+        ShellModel m = new ShellModel(laminates[0]) {
+            @Override
+            double[] stiffness(int e) {
+                laminate = laminates[wallOf(e, walls, along, kind)];
+                nominal = laminate;
+                return super.stiffness(e);
+            }
+        };
+        m.reference = x -> new double[] {0, 0, 1};
+        for (WallOf w : walls) {
+            ShellModel part = new ShellModel(laminates[0]);
+            ObstacleCourse.grid(part, kind, w.cells, along, (a, b) -> new double[] {
+                w.x1 + a * (w.x2 - w.x1), w.y1 + a * (w.y2 - w.y1), length * b
+            });
+            merge(m, part);
+        }
+        for (int i : m.where(x -> near(x[2], 0))) {
+            m.hold(i, 0, 1, 5);
+            if (!warping) {
+                m.hold(i, 2, 3, 4);
+            }
+        }
+        for (int i : m.where(x -> near(x[2], length))) {
+            double[] x = m.nodes.get(i);
+            m.prescribe(i, 0, -x[1]);
+            m.prescribe(i, 1, x[0] - centre);
+            m.prescribe(i, 5, 1);
+        }
+        if (warping) {
+            m.hold(0, 2);
+        }
+        m.solve();
+        return 1 / m.twiceEnergy();
+    }
+
+    private static void merge(ShellModel m, ShellModel part) {
+        ObstacleCourse.merge(m, part);
+    }
+
+    private static int wallOf(int e, WallOf[] walls, int along, Kind kind) {
+        int first = 0;
+        for (int k = 0; k < walls.length; k++) {
+            first += walls[k].cells * along * (kind == Kind.TRIANGLES ? 2 : 1);
+            if (e < first) {
+                return k;
+            }
+        }
+        throw new IllegalArgumentException("no wall has element " + e);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"QUADS, 1", "QUADS, 2", "DISTORTED, 2", "TRIANGLES, 4"})
+    void twoCellsShareTheFlow(Kind kind, int cells) {
+        // 100 and 150 wide, 80 deep, walls 2 mm, web 3 mm, length 1500; θ/T = 1.1470334e-8 rad/N·mm.
+        double[] thin = Laminates.isotropic(70e3, .3, 2);
+        double[] web = Laminates.isotropic(70e3, .3, 3);
+        WallOf[] walls = {
+            new WallOf(-100, -40, 0, -40, cells),
+            new WallOf(0, -40, 150, -40, cells),
+            new WallOf(150, -40, 150, 40, cells),
+            new WallOf(150, 40, 0, 40, cells),
+            new WallOf(0, 40, -100, 40, cells),
+            new WallOf(-100, 40, -100, -40, cells),
+            new WallOf(0, -40, 0, 40, cells)
+        };
+        double[][] c = {thin, thin, thin, thin, thin, thin, web};
+        double twist = twist(walls, c, 1500, 15 * cells, 25, true, kind);
+        TWO_CELLS.within(
+                kind == Kind.TRIANGLES ? .005 : .002,
+                "Two cells, θ/T (rad/N·mm)",
+                ObstacleCourseTest.label(kind) + ", " + cells + " a wall",
+                1500 / (70e3 / 2.6 * 4857250.47),
+                twist);
+    }
+
+    @Test
+    void anIBeamHeldAgainstWarping() {
+        // Flanges 60 × 2, depth 100, web 2; root built in, tip free to warp but round.
+        double g = 70e3 / 2.6;
+        double j = (2 * 60 + 100) * 8 / 3.0;
+        double inertia = 2 * Math.pow(60, 3) / 12;
+        double gamma = inertia * 100 * 100 / 2;
+        double k = Math.sqrt(g * j / (70e3 * gamma));
+        double[] c = Laminates.isotropic(70e3, .3, 2);
+        WallOf[] walls = {
+            new WallOf(-30, -50, 0, -50, 4),
+            new WallOf(0, -50, 30, -50, 4),
+            new WallOf(-30, 50, 0, 50, 4),
+            new WallOf(0, 50, 30, 50, 4),
+            new WallOf(0, -50, 0, 50, 4)
+        };
+        for (double length : new double[] {600, 1200}) {
+            double exact = (length - Math.tanh(k * length) / k) / (g * j);
+            double twist = twist(walls, new double[][] {c, c, c, c, c}, length, 40, 0, false, Kind.QUADS);
+            VLASOV.within(.04, "I-beam " + (int) length + " mm, root built in, θ/T (rad/N·mm)", "4 quads a flange half", exact, twist);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0/45/-45/90/90/-45/45/0, 6.238958e-8", "45/45/45/45/45/45/45/45, 1.5289190e-7"})
+    void laminatedRoundTubes(String angles, double exact) {
+        double[] plies = java.util.Arrays.stream(angles.split("/"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
+        double[] c = Laminates.stack(135e3, 9e3, .3, 5e3, 5e3, .2, 0, plies);
+        double p = Math.PI / 32;
+        double polygon = 32 / Math.PI * Math.sin(p) * Math.cos(p) * Math.cos(p);
+        // [45]8 stretches as it twists: two lengths take the held ends out.
+        double shorter = Tubes.circle(40, 32, true, 800, 64, c, true);
+        double longer = Tubes.circle(40, 32, true, 1200, 96, c, true);
+        LAMINATED.within(
+                .015,
+                "Round tube of [" + angles + "], θ/T (rad/N·mm)",
+                "32 facets",
+                exact / polygon,
+                2 * (longer - shorter));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"15", "30", "45"})
+    void boxesOfUnbalancedPlies(double angle) {
+        double[] c = Laminates.stack(135e3, 9e3, .3, 5e3, 5e3, .4, 0, angle, angle, 90, 90, angle, angle);
+        double a11 = c[0] - c[1] * c[1] / c[9];
+        double a16 = c[2] - c[1] * c[10] / c[9];
+        double a66 = c[18] - c[10] * c[10] / c[9];
+        double b = 160;
+        double h = 100;
+        double round = 2 * (b + h);
+        double gj = a66 * 4 * b * h * b * h / round - Math.pow(2 * b * h * a16, 2) / (a11 * round);
+        double shorter = Tubes.box(b, h, 2, 1600, 24, c, true);
+        double longer = Tubes.box(b, h, 2, 3200, 48, c, true);
+        UNIFORM.within(
+                .004,
+                "Box of [" + (int) angle + "2/90]s, θ/T (rad/N·mm)",
+                "2 elements a wall",
+                1600 / gj,
+                longer - shorter);
+    }
+}

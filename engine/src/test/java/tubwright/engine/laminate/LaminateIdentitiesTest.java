@@ -34,8 +34,8 @@ class LaminateIdentitiesTest {
     void strainInPlyAxesMakesThePlysStress() {
         // σ12 = Q ε12 on every surface of every layer, whatever the laminate does.
         Laminate laminate = TextbookPlies.stack(TextbookPlies.T300_5208, 2e-3, 20, -35, 70);
-        LaminateResponse r = LaminateResponse.underResultants(
-                laminate, new double[] {3e5, -1e5, 2e5, 40, 70, -30}, Climate.NONE);
+        LaminateResponse r =
+                LaminateResponse.underResultants(laminate, new double[] {3e5, -1e5, 2e5, 40, 70, -30}, Climate.NONE);
         var e = TextbookPlies.T300_5208.elasticity();
         for (int k = 0; k < 3; k++) {
             for (var surface : new PlyState.Point[] {
@@ -132,11 +132,9 @@ class LaminateIdentitiesTest {
     @Test
     void couplingParametersOfAnUnsymmetricStack() {
         // [0/90]: ξB = ∫ 4 z cos 2θ dz / h² over both halves = +1 for 0 outside, and nothing of the others.
-        LaminationParameters p =
-                LaminationParameters.of(TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 0, 90));
+        LaminationParameters p = LaminationParameters.of(TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 0, 90));
         assertArrayEquals(new double[] {1, 0, 0, 0}, p.coupling(), 1e-12);
-        LaminationParameters q =
-                LaminationParameters.of(TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 45, -45));
+        LaminationParameters q = LaminationParameters.of(TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 45, -45));
         assertArrayEquals(new double[] {0, 0, 1, 0}, q.coupling(), 1e-12);
     }
 
@@ -152,7 +150,8 @@ class LaminateIdentitiesTest {
 
     @Test
     void theComplianceOfAnUnsymmetricStackUndoesItsStiffness() {
-        ShellStiffness s = TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 0, 30, -45).stiffness();
+        ShellStiffness s =
+                TextbookPlies.stack(TextbookPlies.T300_5208, 1e-3, 0, 30, -45).stiffness();
         double[] k = s.matrix();
         double[] c = s.compliance();
         for (int i = 0; i < 8; i++) {

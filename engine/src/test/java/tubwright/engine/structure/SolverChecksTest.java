@@ -32,7 +32,8 @@ class SolverChecksTest {
 
     @Test
     void bothSolversAgree() {
-        double[] java = solve(TUBE, TestStructures.torsion(), Solvers.pureJava()).displacements();
+        double[] java =
+                solve(TUBE, TestStructures.torsion(), Solvers.pureJava()).displacements();
         double most = 0;
         for (double v : java) {
             most = Math.max(most, Math.abs(v));
@@ -81,7 +82,8 @@ class SolverChecksTest {
         for (double part : StrainEnergy.ofParts(TUBE, s.displacements(), elements)) {
             sum += part;
         }
-        LADDER.vanishes("Energy of all parts over half the work, less one", "24 × 32, bonded", sum / s.work() - 1, 1e-8);
+        LADDER.vanishes(
+                "Energy of all parts over half the work, less one", "24 × 32, bonded", sum / s.work() - 1, 1e-8);
     }
 
     @Test

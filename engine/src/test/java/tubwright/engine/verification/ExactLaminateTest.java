@@ -162,7 +162,11 @@ class ExactLaminateTest {
         double qy = sy * (y + q) * w;
         double[] tau = TransverseShear.of(laminate).stressAtDepth(.5, qx, qy);
         ELASTICITY.within(
-                ofShear, name + "τxz recovered from equilibrium", "series", Math.abs(exact.tauXz(.5)), Math.abs(tau[0]));
+                ofShear,
+                name + "τxz recovered from equilibrium",
+                "series",
+                Math.abs(exact.tauXz(.5)),
+                Math.abs(tau[0]));
         // σx at the top: the outer ply lies along x.
         double d = 1 - .25 * .25 / 25;
         double sigma = .5 * (25 * p * x + .25 * q * y) * w / d;

@@ -101,9 +101,17 @@ class FramesAndCouplingsTest {
         double k = 5e-5 / l / (2e-5 / h);
         double[] f = left.endForces(m.of(0, 1));
         LADDER.within(
-                1e-6, "Portal on built-in feet, moment at the foot (N·m)", "3 beams", 500 * h * (3 * k + 1) / (6 * k + 1), Math.hypot(f[4], f[5]));
+                1e-6,
+                "Portal on built-in feet, moment at the foot (N·m)",
+                "3 beams",
+                500 * h * (3 * k + 1) / (6 * k + 1),
+                Math.hypot(f[4], f[5]));
         LADDER.within(
-                1e-6, "Portal on built-in feet, moment at the corner (N·m)", "3 beams", 500 * h * 3 * k / (6 * k + 1), Math.hypot(f[10], f[11]));
+                1e-6,
+                "Portal on built-in feet, moment at the corner (N·m)",
+                "3 beams",
+                500 * h * 3 * k / (6 * k + 1),
+                Math.hypot(f[10], f[11]));
     }
 
     @Test
@@ -142,8 +150,7 @@ class FramesAndCouplingsTest {
         m.hold(0, 0, 1, 2, 3, 4, 5);
         m.load(n, 2, 100);
         m.solve();
-        double exact =
-                100 * r * r * r * (Math.PI / (4 * E * 3e-6) + (3 * Math.PI / 4 - 2) / (G * 6e-6));
+        double exact = 100 * r * r * r * (Math.PI / (4 * E * 3e-6) + (3 * Math.PI / 4 - 2) / (G * 6e-6));
         LADDER.within(.45 / n / n, "Quarter arc out of its plane (m)", n + " beams", exact, m.at(n, 2));
     }
 }

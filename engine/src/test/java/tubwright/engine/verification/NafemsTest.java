@@ -16,14 +16,13 @@ import tubwright.engine.verification.ladder.Mark;
 /** The NAFEMS standard tests that a shell can do (targets from memory), and two composite ones of report R0031. */
 class NafemsTest {
     private static final double ANY_ORDER = Double.NEGATIVE_INFINITY;
-    private static final Ladder LE1 =
-            Ladder.of(Family.NAFEMS, "NAFEMS LE1; plane stress converges to 93", Mark.MEMORY);
+    private static final Ladder LE1 = Ladder.of(Family.NAFEMS, "NAFEMS LE1; plane stress converges to 93", Mark.MEMORY);
     private static final Ladder LE3 = Ladder.of(Family.NAFEMS, "NAFEMS LE3", Mark.MEMORY);
     private static final Ladder LE6 = Ladder.of(Family.NAFEMS, "NAFEMS LE6", Mark.MEMORY);
     private static final Ladder STRIP =
             Ladder.of(Family.NAFEMS, "NAFEMS R0031/1; beam theory with energy shear", Mark.MEMORY_CONFIRMED);
-    private static final Ladder SANDWICH = Ladder.of(
-            Family.NAFEMS, "NAFEMS R0031/3; first-order series with core G d²/c", Mark.COMPUTED);
+    private static final Ladder SANDWICH =
+            Ladder.of(Family.NAFEMS, "NAFEMS R0031/3; first-order series with core G d²/c", Mark.COMPUTED);
 
     /** Mean stress resultants C ε of one cell of a grid nx cells wide: a quad, or its two triangles. */
     private static double[] resultants(ShellModel m, int nx, int i, int j) {
@@ -183,7 +182,11 @@ class NafemsTest {
         STRIP.within(.01, "R0031/1 strip, σ11 at the bottom (MPa)", "50 × 4 quads", 683.9, Math.abs(sigma));
         double q = resultants(m, n, 20, 2)[6];
         STRIP.within(
-                .01, "R0031/1 strip, shear at the first interface (MPa)", "50 × 4 quads", 4.1, Math.abs(CompositeStrip.interfaceShear(q)));
+                .01,
+                "R0031/1 strip, shear at the first interface (MPa)",
+                "50 × 4 quads",
+                4.1,
+                Math.abs(CompositeStrip.interfaceShear(q)));
     }
 
     @ParameterizedTest

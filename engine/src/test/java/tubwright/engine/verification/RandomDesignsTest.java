@@ -46,7 +46,9 @@ class RandomDesignsTest {
         while (!Files.exists(folder.resolve("tubwright.cmd"))) {
             folder = folder.getParent();
         }
-        return Design.read(folder.resolve("examples").resolve(name)).asDesigned().tub();
+        return Design.read(folder.resolve("examples").resolve(name))
+                .asDesigned()
+                .tub();
     }
 
     @Test
@@ -76,8 +78,7 @@ class RandomDesignsTest {
     /** Compliance in the first case, J; on the way, loads and reactions balance and the residual is nothing. */
     private static double work(Tub tub, Mesh mesh, String where) {
         Structure structure = Structure.of(tub, mesh);
-        Solution solution = StaticSolver.solve(
-                        structure, tub.cases().subList(0, 1), Solvers.best(), new StepTimes())
+        Solution solution = StaticSolver.solve(structure, tub.cases().subList(0, 1), Solvers.best(), new StepTimes())
                 .getFirst();
         assertEquals(0, solution.residual(), 1e-10, where + "residual");
         return solution.work();

@@ -38,9 +38,8 @@ class ThinWalledSectionsTest {
         m.reference = x -> new double[] {0, 0, 1};
         for (WallOf w : walls) {
             ShellModel part = new ShellModel(laminates[0]);
-            ObstacleCourse.grid(part, kind, w.cells, along, (a, b) -> new double[] {
-                w.x1 + a * (w.x2 - w.x1), w.y1 + a * (w.y2 - w.y1), length * b
-            });
+            ObstacleCourse.grid(part, kind, w.cells, along, (a, b) ->
+                    new double[] {w.x1 + a * (w.x2 - w.x1), w.y1 + a * (w.y2 - w.y1), length * b});
             merge(m, part);
         }
         for (int i : m.where(x -> near(x[2], 0))) {
@@ -121,7 +120,12 @@ class ThinWalledSectionsTest {
         for (double length : new double[] {600, 1200}) {
             double exact = (length - Math.tanh(k * length) / k) / (g * j);
             double twist = twist(walls, new double[][] {c, c, c, c, c}, length, 40, 0, false, Kind.QUADS);
-            VLASOV.within(.04, "I-beam " + (int) length + " mm, root built in, θ/T (rad/N·mm)", "4 quads a flange half", exact, twist);
+            VLASOV.within(
+                    .04,
+                    "I-beam " + (int) length + " mm, root built in, θ/T (rad/N·mm)",
+                    "4 quads a flange half",
+                    exact,
+                    twist);
         }
     }
 

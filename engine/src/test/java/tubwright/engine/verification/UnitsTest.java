@@ -17,7 +17,8 @@ class UnitsTest {
     void lengthsInMillimetresChangeNothing(Kind kind) {
         double metres = tip(kind, 1);
         double millimetres = tip(kind, 1e3) / 1e3;
-        LADDER.vanishes("Saddle in m and in mm, change", ObstacleCourseTest.label(kind) + " 8", millimetres / metres - 1, 1e-8);
+        LADDER.vanishes(
+                "Saddle in m and in mm, change", ObstacleCourseTest.label(kind) + " 8", millimetres / metres - 1, 1e-8);
     }
 
     /** Tip of a clamped saddle; unit: how many length units make a metre. Forces in N. */

@@ -133,7 +133,9 @@ class WrongVariantsTest {
         double n = Math.sin(Math.toRadians(degrees));
         double two = engineering ? 2 : 1;
         double half = engineering ? 1 : 2;
-        double[][] t = {{m * m, n * n, half * m * n}, {n * n, m * m, -half * m * n}, {-two * m * n, two * m * n, m * m - n * n}};
+        double[][] t = {
+            {m * m, n * n, half * m * n}, {n * n, m * m, -half * m * n}, {-two * m * n, two * m * n, m * m - n * n}
+        };
         double d = 1 - .28 * .28 * 10.3 / 181;
         double[][] q = {{181e9 / d, .28 * 10.3e9 / d, 0}, {.28 * 10.3e9 / d, 10.3e9 / d, 0}, {0, 0, 7.17e9}};
         double[][] r = new double[3][3];
@@ -157,7 +159,8 @@ class WrongVariantsTest {
         // And on a plate: an upside-down ply order moves the strip under one-sided heat the other way.
         double right = stretchedStrip(1);
         double wrong = stretchedStrip(-1);
-        assertTrue(right * wrong < 0 && Math.abs(right) > 1e-6, "the strip bends the other way: " + right + ", " + wrong);
+        assertTrue(
+                right * wrong < 0 && Math.abs(right) > 1e-6, "the strip bends the other way: " + right + ", " + wrong);
     }
 
     /** Tip movement out of its plane of an unsymmetric strip that is pulled. */

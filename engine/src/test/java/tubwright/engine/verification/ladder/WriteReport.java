@@ -4,6 +4,7 @@ package tubwright.engine.verification.ladder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -22,6 +23,13 @@ final class WriteReport {
             throw new IOException("No findings at " + LadderRun.FILE + ": run the tests of the engine first");
         }
         LadderRun run = LadderRun.read(LadderRun.FILE);
+        boolean gone = Files.exists(FINDINGS)
+                && LadderRun.read(FINDINGS).findings().values().stream()
+                        .anyMatch(f -> !run.tests().contains(f.test()));
+        if (gone && !List.of(arguments).contains("--gone")) {
+            throw new IOException("Tests that the report knows have not run: run all tests of the engine, or say --gone"
+                    + " if they were taken out");
+        }
         run.withoutTests().write(FINDINGS);
         Map<String, String> pages = ReportPages.of(LadderRun.read(FINDINGS));
         try (Stream<Path> old = Files.list(FOLDER)) {

@@ -66,9 +66,17 @@ public final class RunSummary {
                     "torsional stiffness",
                     plusMinus(perDegree(k), perDegree(e), GAP) + " N·m/deg",
                     plusMinus(poundFeetPerDegree(k), poundFeetPerDegree(e), GAP) + " lbf·ft/deg");
-            texts.add("Torsion is read between x = " + fixed(1000 * t.frontStation(), 0, GAP) + " and "
-                    + fixed(1000 * t.rearStation(), 0, GAP) + " mm and includes " + t.includes()
-                    + ". ± is the mesh error.");
+            if (t.stiffnessAtHardpoints() > 0) {
+                double at = t.stiffnessAtHardpoints();
+                table.row(
+                        "  at the hardpoints",
+                        significant(perDegree(at), 3, GAP) + " N·m/deg",
+                        significant(poundFeetPerDegree(at), 3, GAP) + " lbf·ft/deg");
+            }
+            texts.add(
+                    "Torsion is read between x = " + fixed(1000 * t.frontStation(), 0, GAP) + " and "
+                            + fixed(1000 * t.rearStation(), 0, GAP) + " mm and includes " + t.includes()
+                            + ". ± is the mesh error. At the hardpoints: twist of the loaded against the held ones, with that give.");
         });
         Reading.bending(main)
                 .ifPresent(b -> table.row(
@@ -185,6 +193,14 @@ public final class RunSummary {
                                     : significant(c.stiffness().value() / 1e6, 3, GAP))
                             .orElse("–")));
         }
+        Reading.torsion(answer.main())
+                .ifPresent(t -> table.row(cells(
+                        "at the hardpoints, N·m/deg",
+                        v -> Reading.named(v, t.name())
+                                .map(CaseAnswer::stiffnessAtHardpoints)
+                                .filter(k -> k > 0)
+                                .map(k -> significant(perDegree(k), 3, GAP))
+                                .orElse("–"))));
         table.row(cells("mass, kg", v -> significant(v.mass().whole().mass(), 4, GAP)));
         table.row(cells(
                 "torsion per mass, N·m/deg/kg",

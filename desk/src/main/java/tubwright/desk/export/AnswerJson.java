@@ -147,6 +147,9 @@ public final class AnswerJson {
         json.writeStringProperty("case", answer.name());
         json.writeStringProperty("kind", torsion ? "torsion" : "bending");
         converged(torsion ? "torsionalStiffness" : "bendingStiffness", torsion ? "_N_m_per_rad" : "_N_per_m", answer);
+        number(
+                torsion ? "stiffnessAtHardpoints_N_m_per_rad" : "stiffnessAtHardpoints_N_per_m",
+                answer.stiffnessAtHardpoints());
         number("frontStation_m", answer.frontStation());
         number("rearStation_m", answer.rearStation());
         json.writeStringProperty("includes", answer.includes());

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.StringJoiner;
 import java.util.zip.Deflater;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.mesh.Mesh;
@@ -63,11 +64,9 @@ public final class VtuWriter {
                 mesh.regions().stream().map(Region::piece).distinct().toList();
         List<String> parts =
                 mesh.regions().stream().map(Region::part).distinct().toList();
-        xml.append("    <FieldData>\n");
-        names("zone names", zones);
-        names("piece names", pieces);
-        names("part names", parts);
-        xml.append("    </FieldData>\n");
+        names("zone", zones);
+        names("piece", pieces);
+        names("part", parts);
         xml.append("    <Piece NumberOfPoints=\"" + mesh.nodeCount() + "\" NumberOfCells=\"" + mesh.elementCount()
                 + "\">\n");
         pointData(variant);
@@ -188,11 +187,13 @@ public final class VtuWriter {
         return result;
     }
 
-    private void names(String name, List<String> values) {
-        byte[] data = (String.join("\0", values) + "\0").getBytes(StandardCharsets.UTF_8);
-        xml.append("      <Array type=\"String\" Name=\"" + name + "\" NumberOfTuples=\"" + values.size()
-                + "\" format=\"appended\" offset=\"" + offset + "\"/>\n");
-        append(data);
+    /** What the numbers mean, as a comment: arrays of text are legal, but not every reader takes them. */
+    private void names(String what, List<String> values) {
+        StringJoiner list = new StringJoiner("; ", "    <!-- " + what + ": ", " -->\n");
+        for (int i = 0; i < values.size(); i++) {
+            list.add(i + " = " + values.get(i).replace("--", "- -"));
+        }
+        xml.append(list);
     }
 
     private void doubles(String name, int components, double[] values) {

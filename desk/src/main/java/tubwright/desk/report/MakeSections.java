@@ -70,6 +70,17 @@ final class MakeSections {
                     v -> Reading.named(v, each.name()).map(c -> perUnit(c)),
                     torsion ? Optional.empty() : Optional.of(3));
         }
+        Reading.torsion(answer.main())
+                .ifPresent(t -> row(
+                        table,
+                        variants,
+                        "Torsional stiffness at the hardpoints, inserts and all",
+                        "N·m/deg",
+                        v -> Reading.named(v, t.name())
+                                .map(CaseAnswer::stiffnessAtHardpoints)
+                                .filter(k -> k > 0)
+                                .map(k -> perDegree(k)),
+                        Optional.of(3)));
         row(table, variants, "Mass", "kg", v -> Optional.of(v.mass().whole().mass()), Optional.of(4));
         row(
                 table,

@@ -60,7 +60,12 @@ final class Summary {
         torsion.ifPresent(t -> body.append(tag(
                 "p",
                 "included",
-                "Included in the torsional stiffness: " + escape(t.includes()) + ". The ± is the mesh error only.")));
+                "Included in the torsional stiffness: " + escape(t.includes()) + ". The ± is the mesh error only."
+                        + (t.stiffnessAtHardpoints() > 0
+                                ? " Between the loaded and the held hardpoints themselves, with that give, it is "
+                                        + significant(perDegree(t.stiffnessAtHardpoints()), 3, NARROW_SPACE)
+                                        + " N·m/deg."
+                                : ""))));
         targets(body, answer);
         if (!answer.warnings().isEmpty()) {
             body.append("<ul class=\"warnings\">");

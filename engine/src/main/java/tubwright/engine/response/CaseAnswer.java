@@ -43,6 +43,15 @@ public record CaseAnswer(
      */
     public record Fields(double[] displacements, double[] energyDensities) {}
 
+    /**
+     * Stiffness between the hardpoints themselves on the finest mesh: load² over twice the strain energy, the give of
+     * inserts and of the skin beside them included. N·m/rad for torsion, N/m for bending; NaN without energy.
+     */
+    public double stiffnessAtHardpoints() {
+        double energy = energy().stream().mapToDouble(EnergyShare::energy).sum();
+        return energy > 0 ? load * load / (2 * energy) : Double.NaN;
+    }
+
     public CaseAnswer {
         energy = List.copyOf(energy);
     }

@@ -31,6 +31,7 @@ import tubwright.engine.response.ReserveTable;
 import tubwright.engine.response.TwistLine;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.strength.Check;
+import tubwright.engine.structure.Part;
 
 /** A make-believe answer of a run on a {@link FakeTub}. Every number is invented. */
 public final class FakeRun {
@@ -198,24 +199,22 @@ public final class FakeRun {
 
     private static List<EnergyShare> energy(Mesh mesh, double[] w) {
         Map<String, Double> byZone = new java.util.LinkedHashMap<>();
-        Map<String, EnergyShare.Kind> kinds = new java.util.HashMap<>();
+        Map<String, Part.Kind> kinds = new java.util.HashMap<>();
         double whole = 0;
         for (int e = 0; e < w.length; e++) {
             Region region = mesh.region(e);
             double energy = w[e] * mesh.area(e);
             whole += energy;
             byZone.merge(region.zone(), energy, Double::sum);
-            kinds.put(
-                    region.zone(),
-                    region.surface() == Region.Surface.WALL ? EnergyShare.Kind.WALL : EnergyShare.Kind.ZONE);
+            kinds.put(region.zone(), region.surface() == Region.Surface.WALL ? Part.Kind.WALL : Part.Kind.ZONE);
         }
         List<EnergyShare> shares = new ArrayList<>();
         double all = whole / 0.86;
         byZone.forEach((zone, energy) -> shares.add(new EnergyShare(kinds.get(zone), zone, energy, energy / all)));
-        shares.add(new EnergyShare(EnergyShare.Kind.JOINT, "lower shell / upper shell", 0.06 * all, 0.06));
-        shares.add(new EnergyShare(EnergyShare.Kind.HARDPOINT, "front lower rear leg R", 0.03 * all, 0.03));
-        shares.add(new EnergyShare(EnergyShare.Kind.HARDPOINT, "front lower rear leg L", 0.03 * all, 0.03));
-        shares.add(new EnergyShare(EnergyShare.Kind.STIFFENER, "cockpit rim", 0.02 * all, 0.02));
+        shares.add(new EnergyShare(Part.Kind.JOINT, "lower shell / upper shell", 0.06 * all, 0.06));
+        shares.add(new EnergyShare(Part.Kind.HARDPOINT, "front lower rear leg R", 0.03 * all, 0.03));
+        shares.add(new EnergyShare(Part.Kind.HARDPOINT, "front lower rear leg L", 0.03 * all, 0.03));
+        shares.add(new EnergyShare(Part.Kind.STIFFENER, "cockpit rim", 0.02 * all, 0.02));
         shares.sort(Comparator.comparingDouble(EnergyShare::share).reversed());
         return shares;
     }
@@ -224,10 +223,10 @@ public final class FakeRun {
         double[] centre = {1.183, 0.0, 0.262};
         double[] inertia = {2.1, 11.7, 12.4, 0, 0, 0.31};
         List<MassAnswer.Item> items = List.of(
-                new MassAnswer.Item(EnergyShare.Kind.ZONE, "floor", "lower shell", 1.1, 0.55 * whole),
-                new MassAnswer.Item(EnergyShare.Kind.WALL, "seat back", "seat back", 0.3, 0.25 * whole),
-                new MassAnswer.Item(EnergyShare.Kind.JOINT, "shoulder seam", "lower shell", 0, 0.05 * whole),
-                new MassAnswer.Item(EnergyShare.Kind.HARDPOINT, "pick-ups", "lower shell", 0, 0.15 * whole));
+                new MassAnswer.Item(Part.Kind.ZONE, "floor", "lower shell", 1.1, 0.55 * whole),
+                new MassAnswer.Item(Part.Kind.WALL, "seat back", "seat back", 0.3, 0.25 * whole),
+                new MassAnswer.Item(Part.Kind.JOINT, "shoulder seam", "lower shell", 0, 0.05 * whole),
+                new MassAnswer.Item(Part.Kind.HARDPOINT, "pick-ups", "lower shell", 0, 0.15 * whole));
         List<MassAnswer.Body> pieces = List.of(
                 new MassAnswer.Body("lower shell", 0.56 * whole, centre, inertia),
                 new MassAnswer.Body("upper shell", 0.26 * whole, centre, inertia),

@@ -10,6 +10,7 @@ import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.structure.Part;
 
 /** The few sums a reader of answers needs, made in one place so that console, JSON and page agree. */
 public final class Reading {
@@ -49,14 +50,14 @@ public final class Reading {
             energy += rest.energy();
             share += rest.share();
         }
-        result.add(new EnergyShare(EnergyShare.Kind.ZONE, "everything else", energy, share));
+        result.add(new EnergyShare(Part.Kind.ZONE, "everything else", energy, share));
         return result;
     }
 
     /** Mass by kind of item, kg, in the order of the kinds. */
-    public static Map<EnergyShare.Kind, Double> massByKind(MassAnswer mass) {
-        Map<EnergyShare.Kind, Double> result = new LinkedHashMap<>();
-        for (EnergyShare.Kind kind : EnergyShare.Kind.values()) {
+    public static Map<Part.Kind, Double> massByKind(MassAnswer mass) {
+        Map<Part.Kind, Double> result = new LinkedHashMap<>();
+        for (Part.Kind kind : Part.Kind.values()) {
             double sum = mass.items().stream()
                     .filter(i -> i.kind() == kind)
                     .mapToDouble(MassAnswer.Item::mass)
@@ -94,14 +95,13 @@ public final class Reading {
     }
 
     /** A kind in words. */
-    public static String words(EnergyShare.Kind kind) {
+    public static String words(Part.Kind kind) {
         return switch (kind) {
             case ZONE -> "skin";
             case WALL -> "wall";
             case JOINT -> "joint";
             case HARDPOINT -> "hardpoint";
             case STIFFENER -> "stiffener";
-            case SUPPORT -> "support";
         };
     }
 

@@ -27,10 +27,7 @@ import tubwright.desk.report.Note;
 import tubwright.desk.text.Figures;
 import tubwright.desk.work.UserMistake;
 import tubwright.desk.work.Workbench;
-import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.NearestName;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.response.VariantAnswer;
 
 /** {@code tubwright run}: computes a design and writes its run folder. */
@@ -101,7 +98,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        OptionalDouble size = meshSize();
+        OptionalDouble size = MeshSize.of(mesh);
         Path target = target();
         try (Progress progress = new Progress(terminal)) {
             progress.stage("reading " + place);
@@ -143,21 +140,6 @@ final class RunCommand implements Callable<Integer> {
         if (!files.isEmpty()) {
             Path root = files.getFirst().toAbsolutePath().getParent();
             folder.copy(root, files, "inputs");
-        }
-    }
-
-    private OptionalDouble meshSize() {
-        if (mesh.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            double size = Quantity.parse(mesh.get(), Dimension.LENGTH).si();
-            if (!(size > 0)) {
-                throw new UserMistake("--mesh " + mesh.get() + ": a mesh size is greater than zero");
-            }
-            return OptionalDouble.of(size);
-        } catch (QuantityException e) {
-            throw new UserMistake("--mesh: " + e.getMessage());
         }
     }
 

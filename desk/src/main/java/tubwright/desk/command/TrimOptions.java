@@ -3,14 +3,9 @@ package tubwright.desk.command;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tubwright.desk.work.TrimWork;
-import tubwright.desk.work.UserMistake;
-import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 
 /** What the commands about taking weight out have in common. */
 final class TrimOptions {
@@ -49,21 +44,6 @@ final class TrimOptions {
     }
 
     TrimWork.Request request() {
-        return new TrimWork.Request(variant, loading, meshSize(), quick);
-    }
-
-    private OptionalDouble meshSize() {
-        if (mesh.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            double size = Quantity.parse(mesh.get(), Dimension.LENGTH).si();
-            if (!(size > 0)) {
-                throw new UserMistake("--mesh " + mesh.get() + ": a mesh size is greater than zero");
-            }
-            return OptionalDouble.of(size);
-        } catch (QuantityException e) {
-            throw new UserMistake("--mesh: " + e.getMessage());
-        }
+        return new TrimWork.Request(variant, loading, MeshSize.of(mesh), quick);
     }
 }

@@ -20,9 +20,9 @@ import tubwright.desk.picture.Palette;
 import tubwright.desk.picture.TubPicture.Label;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.response.CaseAnswer;
-import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.structure.Part;
 
 /** The sections about what the tub is made of: beside the other variants, mass, zones and layups, joints. */
 final class MakeSections {
@@ -150,7 +150,7 @@ final class MakeSections {
                 .max()
                 .orElse(1);
         List<Bars.Bar> kinds = new ArrayList<>();
-        for (EnergyShare.Kind kind : Reading.massByKind(mass).keySet()) {
+        for (Part.Kind kind : Reading.massByKind(mass).keySet()) {
             double sum = Reading.massByKind(mass).get(kind);
             kinds.add(new Bars.Bar(
                     Reading.words(kind),

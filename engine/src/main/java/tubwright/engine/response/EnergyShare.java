@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.response;
 
+import tubwright.engine.structure.Part;
+
 /**
  * Strain energy stored in one part under a case: where the flexibility lives.
  *
@@ -9,14 +11,4 @@ package tubwright.engine.response;
  * @param energy J under the case's load
  * @param share of the whole, 0 to 1
  */
-public record EnergyShare(Kind kind, String name, double energy, double share) {
-    /** Kinds of part that store energy. */
-    public enum Kind {
-        ZONE,
-        WALL,
-        JOINT,
-        HARDPOINT,
-        STIFFENER,
-        SUPPORT
-    }
-}
+public record EnergyShare(Part.Kind kind, String name, double energy, double share) {}

@@ -2,6 +2,7 @@
 package tubwright.engine.response;
 
 import java.util.List;
+import tubwright.engine.structure.Part;
 
 /**
  * Mass, centre of mass and inertia, by item and whole.
@@ -20,7 +21,7 @@ public record MassAnswer(List<Item> items, List<Body> pieces, Body whole) {
      * @param area m² (0 for joints, hardpoints, stiffeners)
      * @param mass kg
      */
-    public record Item(EnergyShare.Kind kind, String name, String piece, double area, double mass) {}
+    public record Item(Part.Kind kind, String name, String piece, double area, double mass) {}
 
     /**
      * A body's mass properties.

@@ -47,8 +47,8 @@ public final class MassRollUp {
             whole.add(lump.mass(), lump.centre()[0], lump.centre()[1], lump.centre()[2]);
         }
         List<MassAnswer.Item> list = new ArrayList<>();
-        items.forEach((key, entry) -> list.add(new MassAnswer.Item(
-                EnergyShare.Kind.valueOf(key.part.kind().name()), key.part.name(), key.piece, entry[0], entry[1])));
+        items.forEach((key, entry) ->
+                list.add(new MassAnswer.Item(key.part.kind(), key.part.name(), key.piece, entry[0], entry[1])));
         List<MassAnswer.Body> bodies = new ArrayList<>();
         pieces.forEach((name, moments) -> bodies.add(moments.body(name)));
         return new MassAnswer(list, bodies, whole.body("whole"));

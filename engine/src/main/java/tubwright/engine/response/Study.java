@@ -196,10 +196,7 @@ public final class Study {
         List<EnergyShare> shares = new ArrayList<>();
         for (int p = 0; p < ofParts.length; p++) {
             shares.add(new EnergyShare(
-                    EnergyShare.Kind.valueOf(structure.parts().get(p).kind().name()),
-                    structure.parts().get(p).name(),
-                    ofParts[p],
-                    ofParts[p] / whole));
+                    structure.parts().get(p).kind(), structure.parts().get(p).name(), ofParts[p], ofParts[p] / whole));
         }
         shares.sort(Comparator.comparingDouble(EnergyShare::energy).reversed());
         double[] densities = ofElements.clone();

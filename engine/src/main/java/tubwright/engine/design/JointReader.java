@@ -17,6 +17,7 @@ import tubwright.engine.design.text.Named;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.joint.FastenerFlexibility.Huth;
 import tubwright.engine.joint.FastenerFlexibility.Plate;
+import tubwright.engine.joint.JointDetail;
 import tubwright.engine.laminate.EngineeringConstants;
 import tubwright.engine.material.Adhesive;
 import tubwright.engine.material.Elasticity;
@@ -174,7 +175,39 @@ final class JointReader {
                 mass,
                 pitch,
                 rows,
-                String.join("; ", words));
+                String.join("; ", words),
+                new JointDetail(text.bonded().map(this::bond), text.riveted().map(this::fasteners)));
+    }
+
+    private JointDetail.Bond bond(BondedText text) {
+        return new JointDetail.Bond(
+                JointDetail.Lie.valueOf(text.arrangement().name()),
+                materials.get(text.adhesive(), Adhesive.class, "adhesive"),
+                text.bondLine().si(),
+                text.overlap().si(),
+                text.tape().map(t -> laminates.get(t).laminate()));
+    }
+
+    private JointDetail.Fasteners fasteners(RivetedText text) {
+        double d = text.diameter().si();
+        return new JointDetail.Fasteners(
+                d,
+                text.headDiameter().map(Amount::si).orElse(2 * d),
+                text.pitch().si(),
+                text.rows(),
+                text.rowSpacing().map(Amount::si).orElse(0.0),
+                text.edgeDistance().map(Amount::si).orElse(2 * d),
+                materials.get(text.fastener(), Metal.class, "metal"),
+                text.head().head(),
+                formula(text.kind()));
+    }
+
+    private static Huth formula(RivetedText.Kind kind) {
+        return switch (kind) {
+            case RIVETED_METAL -> Huth.RIVETED_METAL;
+            case BOLTED_METAL -> Huth.BOLTED_METAL;
+            case BOLTED_CARBON -> Huth.BOLTED_CARBON;
+        };
     }
 
     private static JointStiffness bonded(Adhesive adhesive, BondedText text) {
@@ -210,11 +243,6 @@ final class JointReader {
         }
         Metal fastener = materials.get(text.fastener(), Metal.class, "metal");
         double modulus = sheetModulus(text.sheetMaterial());
-        Huth formula = switch (text.kind()) {
-            case RIVETED_METAL -> Huth.RIVETED_METAL;
-            case BOLTED_METAL -> Huth.BOLTED_METAL;
-            case BOLTED_CARBON -> Huth.BOLTED_CARBON;
-        };
         if (text.rows() > 1 && text.rowSpacing().isEmpty()) {
             throw new DesignError(
                     text.diameter().place(),
@@ -222,7 +250,7 @@ final class JointReader {
                     "write \"row spacing: 16 mm\"");
         }
         return JointStiffness.fastened(
-                formula,
+                formula(text.kind()),
                 new Plate(sheets[0], modulus),
                 new Plate(sheets[1], modulus),
                 text.diameter().si(),
@@ -288,7 +316,19 @@ final class JointReader {
                 place,
                 "no joint is written for \"" + line.name + "\"; taken as " + words + " (by default)",
                 "write it under \"joints\" to be sure"));
+        JointDetail.Lie lie = line.ofWall ? JointDetail.Lie.TEE : JointDetail.Lie.SINGLE_LAP;
         return new Joint(
-                line.name, k.shear(), k.shear(), k.normal(), k.rotation(), mass, 0, 0, words + " (by default)");
+                line.name,
+                k.shear(),
+                k.shear(),
+                k.normal(),
+                k.rotation(),
+                mass,
+                0,
+                0,
+                words + " (by default)",
+                new JointDetail(
+                        Optional.of(new JointDetail.Bond(lie, paste, t, DEFAULT_OVERLAP, Optional.empty())),
+                        Optional.empty()));
     }
 }

@@ -8,6 +8,7 @@ import tubwright.engine.design.text.In;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Otherwise;
 import tubwright.engine.design.text.Says;
+import tubwright.engine.joint.InterRivetBuckling;
 import tubwright.engine.quantity.Dimension;
 
 /** Rows of fasteners as written. */
@@ -41,7 +42,37 @@ record RivetedText(
 
         @Says("Mass of one fastener; left out, it is estimated from its volume.")
         @In(value = Dimension.MASS, positive = true)
-        Optional<Amount> massEach) {
+        Optional<Amount> massEach,
+
+        @Says("Diameter of the heads; left out, twice the shank's.") @In(value = Dimension.LENGTH, positive = true)
+        Optional<Amount> headDiameter,
+
+        @Says("Distance of the outermost row from the edge of the sheet; left out, two diameters.")
+        @In(value = Dimension.LENGTH, positive = true)
+        Optional<Amount> edgeDistance,
+
+        @Says("How the heads hold the sheet against buckling between fasteners: \"universal\", \"round\","
+                + " \"countersunk\" or \"spot weld\".")
+        @Otherwise("universal")
+        Head head) {
+
+    /** Kinds of head. */
+    enum Head {
+        UNIVERSAL(InterRivetBuckling.Head.UNIVERSAL),
+        ROUND(InterRivetBuckling.Head.ROUND),
+        COUNTERSUNK(InterRivetBuckling.Head.COUNTERSUNK),
+        SPOT_WELD(InterRivetBuckling.Head.SPOT_WELD);
+
+        private final InterRivetBuckling.Head head;
+
+        Head(InterRivetBuckling.Head head) {
+            this.head = head;
+        }
+
+        InterRivetBuckling.Head head() {
+            return head;
+        }
+    }
 
     /** Which constants of the formula apply. */
     enum Kind {

@@ -18,7 +18,7 @@ import tubwright.engine.structure.Structure;
 
 /**
  * Reserve factors of a tub in its load cases: every ply at both its surfaces at every strain point, sandwich at every
- * element, inserts. A factor scales the case's loads; the stress left by the cure stays.
+ * element, joints, inserts. A factor scales the case's loads; the stress left by the cure stays.
  */
 public final class Reserves {
     private Reserves() {}
@@ -45,6 +45,7 @@ public final class Reserves {
         PlySweep sweep = new PlySweep(structure, fields, regions, local);
         PlyReserves plies = new PlyReserves(structure, laminates, regions, basis);
         InsertReserves inserts = new InsertReserves(structure, laminates, basis);
+        JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
         List<Reserve> rows = new ArrayList<>();
         Map<String, String> loads = new LinkedHashMap<>();
         for (int c = 0; c < solutions.size(); c++) {
@@ -52,6 +53,7 @@ public final class Reserves {
             loads.put(solved.name(), solved instanceof Case.Loads l ? l.source() : "");
             plies.add(sweep, c, solved.name(), fields.get(c), rows);
             inserts.add(solutions.get(c), rows, notChecked);
+            joints.add(sweep, c, solved.name(), fields.get(c), rows, notChecked);
         }
         Mesh mesh = structure.mesh();
         for (int r = 0; r < laminates.length; r++) {
@@ -64,10 +66,6 @@ public final class Reserves {
                     s.add(sweep, c, solutions.get(c).solved().name(), elements, local, rows, notChecked);
                 }
             });
-        }
-        if (!structure.jointRuns().isEmpty()) {
-            notChecked.add(new Check.NotChecked(
-                    "joints between pieces", List.of("a check by hand: joint forces are not yet answered")));
         }
         return new ReserveTable(lowestPerZone(rows), List.copyOf(notChecked), loads);
     }

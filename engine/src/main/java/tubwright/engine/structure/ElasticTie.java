@@ -37,14 +37,20 @@ record ElasticTie(int owner, int[] nodes, double[][] rows, double[] stiffness) i
     public double energy(double[] u) {
         double energy = 0;
         for (int r = 0; r < rows.length; r++) {
-            double gap = 0;
-            for (int c = 0; c < nodes.length; c++) {
-                for (int d = 0; d < 6; d++) {
-                    gap += rows[r][6 * c + d] * u[6 * nodes[c] + d];
-                }
-            }
+            double gap = gap(r, u);
             energy += 0.5 * stiffness[r] * gap * gap;
         }
         return energy;
+    }
+
+    /** Stretch of one spring under displacements u, m or rad. */
+    double gap(int r, double[] u) {
+        double gap = 0;
+        for (int c = 0; c < nodes.length; c++) {
+            for (int d = 0; d < 6; d++) {
+                gap += rows[r][6 * c + d] * u[6 * nodes[c] + d];
+            }
+        }
+        return gap;
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import tubwright.engine.joint.JointDetail;
+
 /**
  * What holds two pieces together along a {@link tubwright.engine.mesh.MeshLine}: an elastic tie per length.
  *
@@ -13,6 +15,7 @@ package tubwright.engine.structure;
  * @param fastenerPitch pitch of fasteners, m; 0 where there are none
  * @param fastenerRows number of rows; 0 where there are none
  * @param description in words for the report: "bonded lap, 25 mm × 0.2 mm"
+ * @param detail how it is made, for its strength
  */
 public record Joint(
         String line,
@@ -23,4 +26,30 @@ public record Joint(
         double massPerLength,
         double fastenerPitch,
         int fastenerRows,
-        String description) {}
+        String description,
+        JointDetail detail) {
+
+    /** One of which nothing but its stiffness is known. */
+    public Joint(
+            String line,
+            double alongStiffness,
+            double acrossStiffness,
+            double normalStiffness,
+            double rotationStiffness,
+            double massPerLength,
+            double fastenerPitch,
+            int fastenerRows,
+            String description) {
+        this(
+                line,
+                alongStiffness,
+                acrossStiffness,
+                normalStiffness,
+                rotationStiffness,
+                massPerLength,
+                fastenerPitch,
+                fastenerRows,
+                description,
+                JointDetail.UNKNOWN);
+    }
+}

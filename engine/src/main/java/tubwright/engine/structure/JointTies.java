@@ -35,12 +35,14 @@ final class JointTies {
      * @param ties the springs
      * @param length of line that found something to hold on to, m
      * @param centre first moment of that length, m²: for the mass roll-up
+     * @param points one a tie
      */
-    record Tied(List<ElasticTie> ties, double length, double[] centre) {}
+    record Tied(List<ElasticTie> ties, double length, double[] centre, List<JointPoint> points) {}
 
     Tied tie(int owner, Joint joint, MeshLine line) {
         SurfaceLocator onto = locator(line);
         List<ElasticTie> ties = new ArrayList<>();
+        List<JointPoint> points = new ArrayList<>();
         double tiedLength = 0;
         double[] moment = new double[3];
         for (int[] chain : line.chains()) {
@@ -58,23 +60,21 @@ final class JointTies {
                     Interpolation to = Interpolation.of(mesh, spot.get(), p);
                     double[] along = Vectors.unit(edge);
                     double[] normal = normalSquareTo(along, spot.get().element());
-                    ties.add(spring(owner, joint, from, to, along, normal, length));
+                    double[][] axes = {along, Vectors.cross(normal, along), normal};
+                    ElasticTie tie = spring(owner, joint, from, to, axes, length);
+                    ties.add(tie);
+                    int[] side = {chain[i], chain[i + 1]};
+                    points.add(new JointPoint(tie, side, spot.get().element(), p, 0.5 * length, axes));
                     tiedLength += 0.5 * length;
                     moment = Vectors.plus(moment, 0.5 * length, p);
                 }
             }
         }
-        return new Tied(ties, tiedLength, moment);
+        return new Tied(ties, tiedLength, moment, points);
     }
 
     private static ElasticTie spring(
-            int owner,
-            Joint joint,
-            Interpolation from,
-            Interpolation to,
-            double[] along,
-            double[] normal,
-            double edge) {
+            int owner, Joint joint, Interpolation from, Interpolation to, double[][] directions, double edge) {
         double length = 0.5 * edge;
         // A stretch of line that turns about its middle opens and shuts like a beam on springs: L²/12 of their
         // stiffness.
@@ -84,7 +84,6 @@ final class JointTies {
         int[] nodes = Arrays.copyOf(from.nodes(), from.nodes().length + to.nodes().length);
         System.arraycopy(to.nodes(), 0, nodes, from.nodes().length, to.nodes().length);
         double[][] rows = new double[6][6 * nodes.length];
-        double[][] directions = {along, Vectors.cross(normal, along), normal};
         for (int r = 0; r < 3; r++) {
             from.addTranslation(rows[r], 0, 1, directions[r]);
             to.addTranslation(rows[r], from.nodes().length, -1, directions[r]);

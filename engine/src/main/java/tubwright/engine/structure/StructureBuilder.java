@@ -82,7 +82,7 @@ final class StructureBuilder {
             int owner = part(Part.Kind.JOINT, joint.line());
             JointTies.Tied tied = ties.tie(owner, joint, line);
             members.addAll(tied.ties());
-            runs.add(new JointRun(joint, line.from(), tied.length()));
+            runs.add(new JointRun(joint, line.from(), tied.length(), tied.points()));
             if (tied.length() > 0) {
                 double[] centre = Vectors.plus(new double[3], 1 / tied.length(), tied.centre());
                 masses.add(new LumpedMass(owner, line.from(), joint.massPerLength() * tied.length(), centre));

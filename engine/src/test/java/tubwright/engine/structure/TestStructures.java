@@ -70,7 +70,7 @@ final class TestStructures {
                     .orElseThrow();
             JointTies.Tied tied = ties.tie(parts.size() - 1, joint, line);
             members.addAll(tied.ties());
-            runs.add(new JointRun(joint, line.from(), tied.length()));
+            runs.add(new JointRun(joint, line.from(), tied.length(), tied.points()));
         }
         int regions = mesh.regions().size();
         double[][] laminates = new double[regions][];

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.joint;
+
+import java.util.List;
+import tubwright.engine.laminate.EngineeringConstants;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.laminate.Reference;
+
+/**
+ * What a laminate is at a joint: its plies without core and film, stretched square to the joint and sheared along it. A
+ * sandwich is taken to have its core run out before the joint, its faces laid together.
+ *
+ * @param adherend thickness and modulus square to the line
+ * @param shearModulus in the plane, Pa
+ * @param solid the layers that are there, 1 along the direction square to the line
+ * @param coreRunsOut whether there was a core
+ */
+public record Sheet(Adherend adherend, double shearModulus, Laminate solid, boolean coreRunsOut) {
+
+    /**
+     * Of a laminate.
+     *
+     * @param across angle from the laminate's axis to the direction square to the joint, radians
+     * @throws IllegalArgumentException if nothing but core and film is there
+     */
+    public static Sheet of(Laminate laminate, double across) {
+        List<Layer> layers = laminate.layers().stream()
+                .filter(l -> l.role() == LayerRole.PLY || l.role() == LayerRole.SHEET)
+                .map(l -> new Layer(l.material(), l.thickness(), l.angle() - across, l.role()))
+                .toList();
+        boolean core = laminate.layers().stream().anyMatch(l -> l.role() == LayerRole.CORE);
+        Laminate solid = new Laminate(layers, Reference.MIDDLE);
+        EngineeringConstants e = EngineeringConstants.membrane(solid);
+        double poisson = Math.min(0.49, Math.sqrt(Math.abs(e.nuxy() * e.nuyx())));
+        return new Sheet(new Adherend(solid.thickness(), e.ex(), poisson), e.gxy(), solid, core);
+    }
+
+    /** Thickness, m. */
+    public double thickness() {
+        return adherend.thickness();
+    }
+
+    /** The sheet as something that only shears along the joint: its modulus is that of shear. */
+    Adherend inShear() {
+        return new Adherend(thickness(), shearModulus, 0);
+    }
+}

@@ -20,4 +20,10 @@ public record Hardpoint(
         double footprintRadius,
         double translationStiffness,
         double rotationStiffness,
-        double mass) {}
+        double mass) {
+    /** The same hardpoint with the stiffness of insert and potting multiplied by a factor. */
+    public Hardpoint stiffer(double factor) {
+        return new Hardpoint(
+                name, part, position, footprintRadius, factor * translationStiffness, factor * rotationStiffness, mass);
+    }
+}

@@ -52,4 +52,19 @@ public record Joint(
                 description,
                 JointDetail.UNKNOWN);
     }
+
+    /** The same joint with every stiffness multiplied by a factor. */
+    public Joint stiffer(double factor) {
+        return new Joint(
+                line,
+                factor * alongStiffness,
+                factor * acrossStiffness,
+                factor * normalStiffness,
+                factor * rotationStiffness,
+                massPerLength,
+                fastenerPitch,
+                fastenerRows,
+                description,
+                detail);
+    }
 }

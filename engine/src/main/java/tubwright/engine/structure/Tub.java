@@ -56,4 +56,25 @@ public record Tub(
     public Laminate laminate(Region region) {
         return StructureBuilder.laminate(this, region);
     }
+
+    /** The same tub of other laminates, patch plies, joints and hardpoints. */
+    public Tub with(
+            Map<String, Laminate> otherLaminates,
+            Map<String, List<Layer>> otherPatchPlies,
+            List<Joint> otherJoints,
+            List<Hardpoint> otherHardpoints) {
+        return new Tub(
+                name,
+                variant,
+                construction,
+                shape,
+                layout,
+                meshSize,
+                otherLaminates,
+                otherPatchPlies,
+                otherJoints,
+                stiffeners,
+                otherHardpoints,
+                cases);
+    }
 }

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.rig.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import tubwright.engine.rig.ReadingsException;
+import tubwright.engine.rig.Setup;
+import tubwright.engine.rig.TorsionReading;
+import tubwright.engine.rig.TorsionReading.StationAngle;
+
+/**
+ * Readings as the update takes them.
+ *
+ * @param stations of gauge pairs other than the held one, rising, m
+ * @param angles over torque, rad/(N·m), positive when turning with the torque
+ * @param deviations standard uncertainty of each angle without what all share by the torque's scale, rad/(N·m)
+ * @param held station whose reading was subtracted, m; empty where the held end was not read
+ * @param scale standard uncertainty of the torque's scale, as a share
+ */
+public record Measured(double[] stations, double[] angles, double[] deviations, OptionalDouble held, double scale) {
+    /** No gauge reads better than this share of the largest angle, whatever its scatter says. */
+    private static final double FLOOR = 2e-3;
+
+    private static final double AT = 0.02;
+
+    /**
+     * From a reduced test. Its twist line is taken as it is; the sign of the torque is turned where the readings turn
+     * against it, as the reduction has told.
+     *
+     * @throws ReadingsException if fewer than one gauge pair beside the held one was read
+     */
+    public static Measured of(TorsionReading reading) {
+        Setup setup = reading.readings().setup();
+        OptionalDouble held = OptionalDouble.empty();
+        List<StationAngle> kept = new ArrayList<>();
+        for (StationAngle each : reading.twist()) {
+            if (setup.heldStation().isPresent()
+                    && Math.abs(each.station() - setup.heldStation().getAsDouble()) <= AT
+                    && reading.twist().size() > 1) {
+                held = OptionalDouble.of(each.station());
+            } else {
+                kept.add(each);
+            }
+        }
+        if (kept.isEmpty()) {
+            throw new ReadingsException(reading.readings().source()
+                    + ": no gauge pair beside the held end was read, so there is nothing to explain");
+        }
+        StationAngle most = kept.stream()
+                .max(java.util.Comparator.comparingDouble(a -> Math.abs(a.perTorque())))
+                .orElseThrow();
+        double sign = Math.signum(most.perTorque());
+        int n = kept.size();
+        double[] stations = new double[n];
+        double[] angles = new double[n];
+        double[] deviations = new double[n];
+        for (int k = 0; k < n; k++) {
+            StationAngle each = kept.get(k);
+            stations[k] = each.station();
+            angles[k] = sign * each.perTorque();
+            double shared = each.perTorque() * setup.torqueUncertainty();
+            // The expanded interval of a reduced test is two standard uncertainties wide to either side, near enough.
+            double own = Math.max(0, each.expanded() * each.expanded() / 4 - shared * shared);
+            deviations[k] = Math.max(Math.sqrt(own), FLOOR * Math.abs(most.perTorque()));
+        }
+        return new Measured(stations, angles, deviations, held, setup.torqueUncertainty());
+    }
+
+    /** Covariance of the angles: those read against one held pair share half of the variance of the better of two. */
+    double[][] covariance() {
+        int n = angles.length;
+        double[][] result = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double least = Math.min(deviations[i], deviations[j]);
+                result[i][j] = i == j ? deviations[i] * deviations[i] : held.isPresent() ? least * least / 2 : 0;
+            }
+        }
+        return result;
+    }
+}

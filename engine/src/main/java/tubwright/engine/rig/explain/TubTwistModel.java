@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.rig.explain;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.response.Study;
+import tubwright.engine.response.TwistReader;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Solution;
+import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.StepTimes;
+import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.DirectSolver;
+
+/** The tub itself as the model: every question is answered by a full solution on one mesh. */
+public final class TubTwistModel implements TwistModel {
+    private final Tub tub;
+    private final Case.Torsion loading;
+    private final List<Doubt> doubts;
+    private final double[] stations;
+    private final OptionalDouble held;
+    private final Mesh mesh;
+    private final DirectSolver solver;
+    private final BooleanSupplier cancelled;
+    private int solutions;
+
+    /**
+     * @param tub as designed
+     * @param loading how it is held and loaded
+     * @param doubts in the order of the numbers asked with
+     * @param stations of the gauge pairs, m
+     * @param held station whose reading is subtracted, m
+     * @param meshSize m
+     * @param solver backend
+     * @param cancelled asked before each solution
+     */
+    public TubTwistModel(
+            Tub tub,
+            Case.Torsion loading,
+            List<Doubt> doubts,
+            double[] stations,
+            OptionalDouble held,
+            double meshSize,
+            DirectSolver solver,
+            BooleanSupplier cancelled) {
+        this.tub = tub;
+        this.loading = loading;
+        this.doubts = List.copyOf(doubts);
+        this.stations = stations.clone();
+        this.held = held;
+        this.mesh = Study.mesh(tub, meshSize);
+        this.solver = solver;
+        this.cancelled = cancelled;
+    }
+
+    @Override
+    public double[] read(double[] logarithms) {
+        Turned turned = turned(logarithms);
+        double[] angles = turned.angles;
+        double scale = 1;
+        double give = 0;
+        for (int i = 0; i < logarithms.length; i++) {
+            switch (doubts.get(i)) {
+                case Doubt.TorqueScale _ -> scale = Math.exp(logarithms[i]);
+                case Doubt.RigGive _ -> give = logarithms[i] * turned.whole;
+                default -> {
+                    // Already in the tub.
+                }
+            }
+        }
+        for (int k = 0; k < angles.length; k++) {
+            angles[k] = scale * (angles[k] + give);
+        }
+        return angles;
+    }
+
+    /**
+     * Stiffness between the case's own stations.
+     *
+     * @param logarithms θ of each doubt
+     * @return N·m/rad
+     */
+    public double stiffness(double[] logarithms) {
+        return 1 / turned(logarithms).whole;
+    }
+
+    /** How many full solutions were needed so far. */
+    public int solutions() {
+        return solutions;
+    }
+
+    private record Turned(double[] angles, double whole) {}
+
+    private Turned turned(double[] logarithms) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException("stopped");
+        }
+        solutions++;
+        Structure structure = Structure.of(Doubts.applied(tub, loading, doubts, logarithms), mesh);
+        Solution solution = StaticSolver.solve(structure, List.of(loading), solver, new StepTimes())
+                .getFirst();
+        TwistReader reader = new TwistReader(mesh);
+        double[] u = solution.displacements();
+        double sign = Math.signum(loading.couple());
+        double torque = Math.abs(loading.couple());
+        double ground = held.isPresent() ? reader.twist(held.getAsDouble(), u) : 0;
+        double[] angles = new double[stations.length];
+        for (int k = 0; k < angles.length; k++) {
+            angles[k] = sign * (reader.twist(stations[k], u) - ground) / torque;
+        }
+        double whole =
+                Math.abs(reader.twist(loading.frontStation(), u) - reader.twist(loading.rearStation(), u)) / torque;
+        return new Turned(angles, whole);
+    }
+}

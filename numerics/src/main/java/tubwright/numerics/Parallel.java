@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
@@ -46,9 +47,18 @@ public final class Parallel {
                 throw failure;
             }
         };
+        // A helper whose turn never comes, because the pool's threads wait for a lock the caller holds, is not waited
+        // for.
+        AtomicBoolean[] claimed = new AtomicBoolean[helpers];
         List<ForkJoinTask<?>> running = new ArrayList<>(helpers);
         for (int i = 0; i < helpers; i++) {
-            running.add(ForkJoinPool.commonPool().submit(worker));
+            AtomicBoolean mine = new AtomicBoolean();
+            claimed[i] = mine;
+            running.add(ForkJoinPool.commonPool().submit(() -> {
+                if (mine.compareAndSet(false, true)) {
+                    worker.run();
+                }
+            }));
         }
         Throwable first = null;
         try {
@@ -56,7 +66,11 @@ public final class Parallel {
         } catch (RuntimeException | Error failure) {
             first = failure;
         }
-        for (ForkJoinTask<?> helper : running) {
+        for (int i = 0; i < helpers; i++) {
+            ForkJoinTask<?> helper = running.get(i);
+            if (claimed[i].compareAndSet(false, true)) {
+                continue;
+            }
             helper.quietlyJoin();
             if (first == null) {
                 first = helper.getException();

@@ -45,6 +45,45 @@ public final class MemberWork {
         return work;
     }
 
+    /**
+     * The work of every pair of many fields, v_iᵀ K_part v_j with i ≤ j, pairs in rows, J.
+     *
+     * @param fields displacements, 6 per node
+     */
+    public double[] between(int part, double[][] fields) {
+        int count = fields.length;
+        double[] work = new double[count * (count + 1) / 2];
+        for (Member member : ofPart.get(part)) {
+            int n = 6 * member.nodes().length;
+            double[] k = member.matrix();
+            double[][] local = new double[count][n];
+            for (int f = 0; f < count; f++) {
+                for (int i = 0; i < n; i++) {
+                    local[f][i] = fields[f][unknown(member, i)];
+                }
+            }
+            double[] forces = new double[n];
+            int at = 0;
+            for (int a = 0; a < count; a++) {
+                for (int i = 0; i < n; i++) {
+                    double force = 0;
+                    for (int j = 0; j < n; j++) {
+                        force += k[i * n + j] * local[a][j];
+                    }
+                    forces[i] = force;
+                }
+                for (int b = a; b < count; b++) {
+                    double sum = 0;
+                    for (int i = 0; i < n; i++) {
+                        sum += forces[i] * local[b][i];
+                    }
+                    work[at++] += sum;
+                }
+            }
+        }
+        return work;
+    }
+
     /** Adds factor · K_part u to forces (6 per node, N and N·m). */
     public void addForces(int part, double factor, double[] u, double[] forces) {
         for (Member member : ofPart.get(part)) {

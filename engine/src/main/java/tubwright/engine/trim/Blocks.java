@@ -2,9 +2,11 @@
 package tubwright.engine.trim;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.Region;
 
@@ -15,6 +17,7 @@ import tubwright.engine.mesh.Region;
 public final class Blocks {
     private final List<Block> blocks = new ArrayList<>();
     private final List<List<Integer>> elements = new ArrayList<>();
+    private final List<Map<String, Double>> pieces = new ArrayList<>();
 
     /**
      * One block.
@@ -55,12 +58,16 @@ public final class Blocks {
         }
         double[] areas = new double[index.size()];
         boolean[] wall = new boolean[index.size()];
-        index.forEach((_, _) -> result.elements.add(new ArrayList<>()));
+        index.forEach((_, _) -> {
+            result.elements.add(new ArrayList<>());
+            result.pieces.add(new TreeMap<>());
+        });
         for (int e = 0; e < mesh.elementCount(); e++) {
             int b = ofRegion[mesh.elementRegions()[e]];
             areas[b] += mesh.area(e);
             wall[b] = mesh.region(e).surface() == Region.Surface.WALL;
             result.elements.get(b).add(e);
+            result.pieces.get(b).merge(mesh.region(e).piece(), mesh.area(e), Double::sum);
         }
         index.forEach((key, b) -> result.blocks.add(new Block(key.zone, key.patches, wall[b], areas[b])));
         return result;
@@ -68,12 +75,17 @@ public final class Blocks {
 
     /** All of them. */
     public List<Block> all() {
-        return List.copyOf(blocks);
+        return Collections.unmodifiableList(blocks);
     }
 
     /** Elements of a block. */
     List<Integer> elements(int block) {
         return elements.get(block);
+    }
+
+    /** Area of a block by the piece it is laid up with, m². */
+    Map<String, Double> areaByPiece(int block) {
+        return pieces.get(block);
     }
 
     /** Area of all blocks that a zone's laminate or a patch's plies are part of, m². Zero for a joint. */

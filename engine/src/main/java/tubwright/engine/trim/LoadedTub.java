@@ -3,16 +3,17 @@ package tubwright.engine.trim;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.response.Study;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.MemberWork;
 import tubwright.engine.structure.Part;
-import tubwright.engine.structure.ShellKernel;
-import tubwright.engine.structure.ShellWorkspace;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.StaticSolver;
 import tubwright.engine.structure.Structure;
@@ -26,12 +27,10 @@ import tubwright.numerics.Factorisation;
  *
  * <p>Its measure is the compliance c = fᵀu (J), twice the work of the case's loads at the hardpoints they act on. The
  * stiffness that goes with it, load squared over c, is therefore that between loaded and held hardpoints and takes in
- * their inserts and the skin around them; read between skin sections the same tub is stiffer. To be closed after use;
- * not thread-safe.
+ * their inserts and the skin around them; read between skin sections the same tub is stiffer. To be closed after use.
+ * Safe to use from several threads, which take turns at the factor.
  */
 public final class LoadedTub implements AutoCloseable {
-    private static final int STRAINS = ShellWorkspace.STRAINS;
-
     private final Structure structure;
     private final Case loading;
     private final Layup nominal;
@@ -43,10 +42,9 @@ public final class LoadedTub implements AutoCloseable {
     private final double[] displacements;
     private final double compliance;
     private final Factorisation factor;
-    private final ThreadLocal<ShellKernel> kernels;
-    private final boolean[] mirrored;
+    private final ShellVisits visits;
     private final double sectionStiffness;
-    private int substitutions;
+    private final AtomicInteger substitutions = new AtomicInteger();
 
     private LoadedTub(Structure structure, Case loading, Layup nominal, DirectSolver solver) {
         this.structure = structure;
@@ -55,11 +53,7 @@ public final class LoadedTub implements AutoCloseable {
         Mesh mesh = structure.mesh();
         blocks = Blocks.of(mesh);
         members = new MemberWork(structure);
-        kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
-        mirrored = new boolean[mesh.regions().size()];
-        for (int r = 0; r < mirrored.length; r++) {
-            mirrored[r] = mesh.regions().get(r).mirrored();
-        }
+        visits = new ShellVisits(structure, blocks);
         laminates = new double[blocks.all().size()][];
         for (int b = 0; b < laminates.length; b++) {
             laminates[b] = stiffness(nominal, b);
@@ -144,7 +138,7 @@ public final class LoadedTub implements AutoCloseable {
 
     /** Number of back-substitutions made so far. */
     public int substitutions() {
-        return substitutions;
+        return substitutions.get();
     }
 
     /** Mass of laminates, joints, stiffeners and inserts with a layup, kg. */
@@ -152,6 +146,27 @@ public final class LoadedTub implements AutoCloseable {
         double lumps =
                 structure.lumpedMasses().stream().mapToDouble(m -> m.mass()).sum();
         return layup.mass(blocks) + lumps;
+    }
+
+    /** The same by piece, in the order of their names; joints, stiffeners and inserts count where they are made. */
+    public SortedMap<String, Double> massByPiece(Layup layup) {
+        SortedMap<String, Double> masses = new TreeMap<>();
+        for (int b = 0; b < laminates.length; b++) {
+            double areal = layup.laminate(blocks.all().get(b)).arealMass();
+            blocks.areaByPiece(b).forEach((piece, area) -> masses.merge(piece, area * areal, Double::sum));
+        }
+        structure.lumpedMasses().forEach(m -> masses.merge(m.piece(), m.mass(), Double::sum));
+        return masses;
+    }
+
+    /** Zones, patches and joints that there are on this mesh, each once. */
+    List<Owner> owners() {
+        List<Owner> owners = new ArrayList<>();
+        new TreeSet<>(nominal.zones().keySet()).forEach(zone -> owners.add(new Owner.Zone(zone)));
+        nominal.patchesByName().keySet().forEach(patch -> owners.add(new Owner.Patch(patch)));
+        owners.removeIf(o -> blocks.area(o) == 0);
+        joints().forEach(joint -> owners.add(new Owner.Joint(joint)));
+        return owners;
     }
 
     /** The parts that are joints, by name. */
@@ -175,20 +190,34 @@ public final class LoadedTub implements AutoCloseable {
         SortedMap<Integer, double[]> changed = new TreeMap<>();
         SortedMap<Integer, Double> joints = new TreeMap<>();
         for (Owner owner : owners) {
-            if (owner instanceof Owner.Joint(String name)) {
-                int part = structure.parts().indexOf(new Part(Part.Kind.JOINT, name));
-                if (part < 0) {
-                    throw new IllegalArgumentException("there is no joint '" + name + "'");
-                }
-                joints.put(part, layup.joints().getOrDefault(name, 1.0));
-            }
-            for (int b = 0; b < laminates.length; b++) {
-                if (blocks.all().get(b).carries(owner) && !changed.containsKey(b)) {
-                    changed.put(b, stiffness(layup, b));
-                }
-            }
+            partOf(owner).forEach(part -> joints.put(part, layup.joints().getOrDefault(owner.name(), 1.0)));
+            blocksOf(owner).forEach(b -> changed.computeIfAbsent(b, _ -> stiffness(layup, b)));
         }
         return new Change(changed, joints);
+    }
+
+    /** The blocks that a zone's laminate or a patch's plies are part of. */
+    List<Integer> blocksOf(Owner owner) {
+        return IntStream.range(0, laminates.length)
+                .filter(b -> blocks.all().get(b).carries(owner))
+                .boxed()
+                .toList();
+    }
+
+    /**
+     * The part that a joint is; nothing for a zone or a patch.
+     *
+     * @throws IllegalArgumentException if there is no such joint
+     */
+    List<Integer> partOf(Owner owner) {
+        if (!(owner instanceof Owner.Joint(String name))) {
+            return List.of();
+        }
+        int part = structure.parts().indexOf(new Part(Part.Kind.JOINT, name));
+        if (part < 0) {
+            throw new IllegalArgumentException("there is no joint '" + name + "'");
+        }
+        return List.of(part);
     }
 
     private double[] stiffness(Layup layup, int block) {
@@ -216,49 +245,40 @@ public final class LoadedTub implements AutoCloseable {
 
     /** Overwrites right-hand sides with K₀⁻¹ times them. */
     void substitute(double[][] vectors) {
-        factor.solveInPlace(vectors);
-        substitutions += vectors.length;
+        synchronized (factor) {
+            factor.solveInPlace(vectors);
+        }
+        substitutions.addAndGet(vectors.length);
     }
 
     /** ΔK u of a change, nothing on held unknowns. */
     double[] forces(Change change, double[] u) {
         double[] forces = new double[u.length];
-        double[] strain = new double[STRAINS];
-        double[] stress = new double[STRAINS];
-        ShellKernel kernel = kernels.get();
-        int[] nodes = structure.mesh().elementNodes();
-        change.laminates().forEach((block, stiffness) -> {
-            double[] d = Constitutive.minus(stiffness, laminates[block]);
-            for (int e : blocks.elements(block)) {
-                ShellWorkspace points = kernel.strainPoints(e);
-                double[] local = kernel.displacements(e, u);
-                int n = points.freedoms();
-                double flip = mirrored[structure.mesh().elementRegions()[e]] ? -1 : 1;
-                for (int p = 0; p < points.points(); p++) {
-                    points.strainAt(p, local, strain);
-                    mirror(strain, 0, flip);
-                    java.util.Arrays.fill(stress, 0);
-                    for (int k = 0; k < Constitutive.ENTRIES; k++) {
-                        stress[Constitutive.ROW[k]] += d[k] * strain[Constitutive.COLUMN[k]];
-                    }
-                    mirror(stress, 0, flip);
-                    double[] operator = points.strainOperator(p);
-                    for (int r = 0; r < STRAINS; r++) {
-                        double s = points.weight(p) * stress[r];
-                        for (int j = 0; j < n; j++) {
-                            forces[6 * nodes[4 * e + j / 6] + j % 6] += s * operator[r * n + j];
-                        }
-                    }
-                }
-            }
-        });
+        forces(change, Map.of(), u, forces);
+        return forces;
+    }
+
+    /**
+     * Adds ΔK u of a change to forces, nothing on held unknowns.
+     *
+     * @param weights 41 numbers for each changed block; none counts as nought
+     * @return Σ w εᵀ weight ε of the same field over the changed blocks
+     */
+    double forces(Change change, Map<Integer, double[]> weights, double[] u, double[] forces) {
+        double sum = 0;
+        double[] nothing = new double[Constitutive.ENTRIES];
+        for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
+            int block = each.getKey();
+            double[] step = Constitutive.minus(each.getValue(), laminates[block]);
+            sum += visits.forces(block, step, weights.getOrDefault(block, nothing), u, forces);
+        }
         change.joints().forEach((part, factor) -> members.addForces(part, factor - 1, u, forces));
         for (int i = 0; i < forces.length; i++) {
             if (fixed[i]) {
                 forces[i] = 0;
             }
         }
-        return forces;
+        return sum;
     }
 
     /**
@@ -266,62 +286,12 @@ public final class LoadedTub implements AutoCloseable {
      * axes of the right-hand side of the car.
      */
     double[] gramians(int block, double[]... fields) {
-        int m = fields.length;
-        double[] sums = new double[m * (m + 1) / 2 * Constitutive.ENTRIES];
-        double[] strains = new double[m * STRAINS];
-        double[] one = new double[STRAINS];
-        ShellKernel kernel = kernels.get();
-        for (int e : blocks.elements(block)) {
-            ShellWorkspace points = kernel.strainPoints(e);
-            double flip = mirrored[structure.mesh().elementRegions()[e]] ? -1 : 1;
-            for (int p = 0; p < points.points(); p++) {
-                double root = Math.sqrt(points.weight(p));
-                for (int i = 0; i < m; i++) {
-                    points.strainAt(p, kernel.displacements(e, fields[i]), one);
-                    mirror(one, 0, flip);
-                    for (int r = 0; r < STRAINS; r++) {
-                        strains[STRAINS * i + r] = root * one[r];
-                    }
-                }
-                int at = 0;
-                for (int i = 0; i < m; i++) {
-                    for (int j = i; j < m; j++) {
-                        accumulate(strains, STRAINS * i, STRAINS * j, sums, at);
-                        at += Constitutive.ENTRIES;
-                    }
-                }
-            }
-        }
-        return sums;
+        return visits.gramians(block, fields);
     }
 
     /** Gramians of several blocks, side by side. */
     double[][] gramians(int[] of, double[]... fields) {
-        double[][] result = new double[of.length][];
-        IntStream.range(0, of.length).parallel().forEach(k -> result[k] = gramians(of[k], fields));
-        return result;
-    }
-
-    private static void accumulate(double[] strains, int i, int j, double[] sums, int at) {
-        int k = at;
-        for (int r = 0; r < 6; r++) {
-            double s = strains[i + r];
-            for (int c = 0; c < 6; c++) {
-                sums[k++] += s * strains[j + c];
-            }
-        }
-        for (int r = 6; r < 8; r++) {
-            sums[k++] += strains[i + r] * strains[j + 6];
-            sums[k++] += strains[i + r] * strains[j + 7];
-        }
-        sums[k] += strains[i + 8] * strains[j + 8];
-    }
-
-    /** Across the car γxy, κxy and γyz change sign (and drilling, which only counts squared). */
-    private static void mirror(double[] s, int at, double flip) {
-        s[at + 2] *= flip;
-        s[at + 5] *= flip;
-        s[at + 7] *= flip;
+        return visits.gramians(of, fields);
     }
 
     static double dot(double[] a, double[] b) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.trim;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -14,163 +14,103 @@ import java.util.TreeSet;
  * combinations v of all fields. Above: the stresses N₀ = C₀ε(u₀), in equilibrium with the load, and
  * N_j = C₀ε(v_j) − ΔC_j ε(u₀), in equilibrium with none, whatever the layup; the least Σ w NᵀC⁻¹N over N₀ + Σ q_j N_j.
  * Both hold for any coefficients, so rounding in the small systems costs width and not truth. Parts that do not change
- * enter both sides through their nominal energy, which dot products give without visiting them.
+ * enter both sides through their nominal energy, which the samples' own blocks give: vᵢᵀK₀vⱼ = vᵢᵀΔK_j u₀. Immutable.
  */
 final class ReducedModel {
     /** Outward rounding of what is printed, share of the compliance: far above what the solutions carry. */
     private static final double ROUNDING = 1e-9;
 
     private final LoadedTub tub;
-    private final double compliance;
+    private final List<Field> fields;
+    private final PairTable table;
+    private final int[] places;
     private final int count;
     /** vᵢᵀK₀vⱼ and Σ w NᵢᵀC₀⁻¹Nⱼ over the whole tub, count × count. */
     private final double[] nominalStiffness;
 
     private final double[] nominalFlexibility;
     private final double[] loads;
-    private final Map<Integer, double[]> strains = new TreeMap<>();
-    private final Map<Integer, double[]> stresses = new TreeMap<>();
-    private final Map<Integer, double[]> jointStrains = new TreeMap<>();
-    private final Map<Integer, double[]> jointStresses = new TreeMap<>();
-    private final double[][] fields;
-    private final double[][] forces;
+    private final Set<Integer> blocks = new TreeSet<>();
+    private final Set<Integer> joints = new TreeSet<>();
+    private final Map<Integer, double[]> nominalInverse = new TreeMap<>();
 
     /**
      * @param tub nominal
-     * @param samples changes whose derivative fields make the basis
-     * @param derivatives K₀⁻¹ ΔK_j u₀ of each
+     * @param fields of the basis
+     * @param table of these fields, or more, in all blocks and joints that the fields' samples change
      */
-    ReducedModel(LoadedTub tub, List<Change> samples, List<double[]> derivatives) {
-        this(tub, samples, derivatives, new Change(new TreeMap<>(), new TreeMap<>()));
-    }
-
-    /** The same, ready also for changes of the blocks and joints of one more change. */
-    ReducedModel(LoadedTub tub, List<Change> samples, List<double[]> derivatives, Change also) {
+    ReducedModel(LoadedTub tub, List<Field> fields, PairTable table) {
         this.tub = tub;
-        compliance = tub.compliance();
-        count = samples.size() + 1;
-        fields = new double[count][];
-        forces = new double[count][];
-        fields[0] = tub.displacements();
-        forces[0] = tub.loads();
-        for (int j = 1; j < count; j++) {
-            fields[j] = derivatives.get(j - 1);
-            forces[j] = tub.forces(samples.get(j - 1), fields[0]);
+        this.fields = List.copyOf(fields);
+        this.table = table;
+        places = table.places(fields);
+        count = places.length;
+        for (Field field : fields) {
+            blocks.addAll(field.change().laminates().keySet());
+            joints.addAll(field.change().joints().keySet());
         }
-        TreeSet<Integer> blocks = new TreeSet<>(also.laminates().keySet());
-        TreeSet<Integer> joints = new TreeSet<>(also.joints().keySet());
-        samples.forEach(s -> {
-            blocks.addAll(s.laminates().keySet());
-            joints.addAll(s.joints().keySet());
-        });
-        int[] list = blocks.stream().mapToInt(Integer::intValue).toArray();
-        double[][] gramians = tub.gramians(list, fields);
-        for (int k = 0; k < list.length; k++) {
-            strains.put(list[k], gramians[k]);
-            stresses.put(list[k], stresses(list[k], gramians[k], samples));
-        }
-        for (int part : joints) {
-            double[] work = new double[pairs()];
-            for (int i = 0, at = 0; i < count; i++) {
-                for (int j = i; j < count; j++) {
-                    work[at++] = tub.members().between(part, fields[i], fields[j]);
-                }
-            }
-            jointStrains.put(part, work);
-            jointStresses.put(part, jointStresses(part, work, samples));
-        }
-        nominalStiffness = new double[count * count];
+        blocks.forEach(b -> nominalInverse.put(b, Constitutive.inverse(tub.laminate(b))));
         loads = new double[count];
-        for (int i = 0; i < count; i++) {
-            loads[i] = i == 0 ? compliance : LoadedTub.dot(fields[i], forces[0]);
-            for (int j = i; j < count; j++) {
-                double work = i == 0 && j == 0 ? compliance : LoadedTub.dot(fields[i], forces[j]);
-                nominalStiffness[i * count + j] = work;
-                nominalStiffness[j * count + i] = work;
-            }
+        loads[0] = tub.compliance();
+        for (int i = 1; i < count; i++) {
+            loads[i] = fields.get(i - 1).load();
         }
-        nominalFlexibility = nominalFlexibility(samples);
-    }
-
-    private int pairs() {
-        return count * (count + 1) / 2;
+        nominalStiffness = nominalStiffness();
+        nominalFlexibility = nominalFlexibility();
     }
 
     private int pair(int i, int j) {
-        return i * count - i * (i - 1) / 2 + j - i;
+        return places[i] <= places[j] ? table.pair(places[i], places[j]) : table.pair(places[j], places[i]);
     }
 
-    /** Gramians Σ w NᵢNⱼᵀ from those of the strains. */
-    private double[] stresses(int block, double[] g, List<Change> samples) {
-        double[] nominal = tub.laminate(block);
-        double[] result = new double[pairs() * Constitutive.ENTRIES];
-        double[][] steps = new double[count][];
-        double[][] withNominal = new double[count][];
-        for (int j = 0; j < count; j++) {
-            double[] changed = j == 0 ? nominal : samples.get(j - 1).laminates().getOrDefault(block, nominal);
-            steps[j] = Constitutive.minus(changed, nominal);
-            withNominal[j] = slice(g, pair(0, j));
-        }
-        for (int i = 0; i < count; i++) {
-            for (int j = i; j < count; j++) {
-                // (C₀εᵢ − Δᵢε₀)(C₀εⱼ − Δⱼε₀)ᵀ summed up.
-                double[] left = Constitutive.product(nominal, slice(g, pair(i, j)));
-                left = Constitutive.minus(left, Constitutive.product(steps[i], withNominal[j]));
-                double[] right = Constitutive.product(nominal, Constitutive.transposed(withNominal[i], 0));
-                right = Constitutive.minus(right, Constitutive.product(steps[i], withNominal[0]));
-                double[] h =
-                        Constitutive.minus(Constitutive.product(left, nominal), Constitutive.product(right, steps[j]));
-                System.arraycopy(h, 0, result, pair(i, j) * Constitutive.ENTRIES, Constitutive.ENTRIES);
-            }
-        }
-        return result;
-    }
-
-    /** The same for a joint, in units of its nominal stiffness. */
-    private double[] jointStresses(int part, double[] work, List<Change> samples) {
-        double[] result = new double[pairs()];
-        double[] steps = new double[count];
+    /** vᵢᵀΔK_j u₀, the mean of both ways round, which differ by rounding. */
+    private double[] nominalStiffness() {
+        double[] result = new double[count * count];
+        result[0] = tub.compliance();
         for (int j = 1; j < count; j++) {
-            steps[j] = samples.get(j - 1).joints().getOrDefault(part, 1.0) - 1;
-        }
-        for (int i = 0; i < count; i++) {
-            for (int j = i; j < count; j++) {
-                result[pair(i, j)] = work[pair(i, j)]
-                        - steps[i] * work[pair(0, j)]
-                        - steps[j] * work[pair(0, i)]
-                        + steps[i] * steps[j] * work[0];
+            result[j] = loads[j];
+            result[j * count] = loads[j];
+            Change change = fields.get(j - 1).change();
+            for (int i = 1; i < count; i++) {
+                double work = 0;
+                for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
+                    double[] step = Constitutive.minus(each.getValue(), tub.laminate(each.getKey()));
+                    work += Constitutive.trace(step, table.strains(each.getKey()), pair(0, i) * Constitutive.ENTRIES);
+                }
+                for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
+                    work += (each.getValue() - 1) * table.works(each.getKey())[pair(0, i)];
+                }
+                result[i * count + j] += 0.5 * work;
+                result[j * count + i] += 0.5 * work;
             }
         }
         return result;
     }
 
     /** ∫NᵢC₀⁻¹Nⱼ = vᵢᵀK₀vⱼ − 2 terms alike + what the samples' own blocks say; N₀ is square to all others. */
-    private double[] nominalFlexibility(List<Change> samples) {
+    private double[] nominalFlexibility() {
         double[] result = new double[count * count];
-        result[0] = compliance;
-        double[][] inverse = new double[tub.blocks().all().size()][];
-        strains.keySet().forEach(b -> inverse[b] = Constitutive.inverse(tub.laminate(b)));
+        result[0] = tub.compliance();
+        double[][] half = new double[count][];
         for (int i = 1; i < count; i++) {
+            Change change = fields.get(i - 1).change();
             for (int j = i; j < count; j++) {
+                Change other = fields.get(j - 1).change();
                 double sum = -nominalStiffness[i * count + j];
-                for (Map.Entry<Integer, double[]> each :
-                        samples.get(i - 1).laminates().entrySet()) {
+                for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
                     int b = each.getKey();
-                    double[] other = samples.get(j - 1).laminates().get(b);
-                    if (other != null) {
-                        double[] weight = Constitutive.product(
-                                Constitutive.product(Constitutive.minus(each.getValue(), tub.laminate(b)), inverse[b]),
-                                Constitutive.minus(other, tub.laminate(b)));
-                        sum += Constitutive.trace(weight, strains.get(b), 0);
+                    double[] laminate = other.laminates().get(b);
+                    if (laminate != null) {
+                        half[i] = Constitutive.product(
+                                Constitutive.minus(each.getValue(), tub.laminate(b)), nominalInverse.get(b));
+                        double[] weight = Constitutive.product(half[i], Constitutive.minus(laminate, tub.laminate(b)));
+                        sum += Constitutive.trace(weight, table.strains(b), 0);
                     }
                 }
-                for (Map.Entry<Integer, Double> each :
-                        samples.get(i - 1).joints().entrySet()) {
-                    Double other = samples.get(j - 1).joints().get(each.getKey());
-                    if (other != null) {
-                        sum += (each.getValue() - 1)
-                                * (other - 1)
-                                * jointStrains.get(each.getKey())[0];
+                for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
+                    Double factor = other.joints().get(each.getKey());
+                    if (factor != null) {
+                        sum += (each.getValue() - 1) * (factor - 1) * table.works(each.getKey())[0];
                     }
                 }
                 result[i * count + j] = sum;
@@ -180,14 +120,10 @@ final class ReducedModel {
         return result;
     }
 
-    private static double[] slice(double[] g, int pair) {
-        return java.util.Arrays.copyOfRange(g, pair * Constitutive.ENTRIES, (pair + 1) * Constitutive.ENTRIES);
-    }
-
     /** Whether a change keeps to the blocks and joints the model was made for. */
     boolean covers(Change change) {
-        return strains.keySet().containsAll(change.laminates().keySet())
-                && jointStrains.keySet().containsAll(change.joints().keySet());
+        return blocks.containsAll(change.laminates().keySet())
+                && joints.containsAll(change.joints().keySet());
     }
 
     /**
@@ -203,17 +139,16 @@ final class ReducedModel {
         double[] stiffness = nominalStiffness.clone();
         double[] flexibility = nominalFlexibility.clone();
         for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
-            int b = each.getKey();
-            double[] nominal = tub.laminate(b);
-            add(Constitutive.minus(each.getValue(), nominal), strains.get(b), stiffness);
-            add(
-                    Constitutive.minus(Constitutive.inverse(each.getValue()), Constitutive.inverse(nominal)),
-                    stresses.get(b),
-                    flexibility);
+            addBlock(each.getKey(), each.getValue(), stiffness, flexibility);
         }
         for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
-            addJoint(each.getValue() - 1, jointStrains.get(each.getKey()), stiffness);
-            addJoint(1 / each.getValue() - 1, jointStresses.get(each.getKey()), flexibility);
+            addJoint(each.getKey(), each.getValue(), stiffness, flexibility);
+        }
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j < i; j++) {
+                stiffness[i * count + j] = stiffness[j * count + i];
+                flexibility[i * count + j] = flexibility[j * count + i];
+            }
         }
         double[] q = SmallSystem.nearSolution(stiffness, loads, count);
         double low = 0;
@@ -246,50 +181,99 @@ final class ReducedModel {
         return Math.min(sum, a[0]);
     }
 
-    private void add(double[] weight, double[] gramians, double[] matrix) {
-        int at = 0;
+    /**
+     * What a block's new laminate C adds to the upper triangles: tr(ΔC G_ij) below; above, with W = C⁻¹ − C₀⁻¹ and
+     * N_i = C₀ε_i − Δ_iε₀, tr(W H_ij) = tr(C₀WC₀ G_ij) − tr(Δ_iWC₀ G_0j) − tr(Δ_jWC₀ G_0i) + tr(Δ_iWΔ_j G_00).
+     */
+    private void addBlock(int block, double[] laminate, double[] stiffness, double[] flexibility) {
+        double[] nominal = tub.laminate(block);
+        double[] step = Constitutive.minus(laminate, nominal);
+        double[] weight = Constitutive.minus(Constitutive.inverse(laminate), nominalInverse.get(block));
+        double[] weightNominal = Constitutive.product(weight, nominal);
+        double[] dual = Constitutive.product(nominal, weightNominal);
+        double[] g = table.strains(block);
         for (int i = 0; i < count; i++) {
             for (int j = i; j < count; j++) {
-                double value = Constitutive.trace(weight, gramians, at);
-                at += Constitutive.ENTRIES;
-                matrix[i * count + j] += value;
-                if (i != j) {
-                    matrix[j * count + i] += value;
+                int at = pair(i, j) * Constitutive.ENTRIES;
+                stiffness[i * count + j] += Constitutive.trace(step, g, at);
+                flexibility[i * count + j] += Constitutive.trace(dual, g, at);
+            }
+        }
+        double[][] steps = new double[count][];
+        for (int i = 1; i < count; i++) {
+            double[] changed = fields.get(i - 1).change().laminates().get(block);
+            steps[i] = changed == null ? new double[0] : Constitutive.minus(changed, nominal);
+        }
+        for (int i = 1; i < count; i++) {
+            if (steps[i].length == 0) {
+                continue;
+            }
+            double[] own = Constitutive.product(steps[i], weightNominal);
+            for (int j = 0; j < count; j++) {
+                double cross = Constitutive.trace(own, g, pair(0, j) * Constitutive.ENTRIES);
+                flexibility[Math.min(i, j) * count + Math.max(i, j)] -= i == j ? 2 * cross : cross;
+            }
+            double[] half = Constitutive.product(steps[i], weight);
+            for (int j = i; j < count; j++) {
+                if (steps[j].length > 0) {
+                    flexibility[i * count + j] += Constitutive.trace(Constitutive.product(half, steps[j]), g, 0);
                 }
             }
         }
     }
 
-    private void addJoint(double weight, double[] work, double[] matrix) {
-        int at = 0;
+    /** The same for a joint at a factor of its stiffness. */
+    private void addJoint(int part, double factor, double[] stiffness, double[] flexibility) {
+        double[] work = table.works(part);
+        double weight = 1 / factor - 1;
+        double[] steps = new double[count];
+        for (int i = 1; i < count; i++) {
+            steps[i] = fields.get(i - 1).change().joints().getOrDefault(part, 1.0) - 1;
+        }
         for (int i = 0; i < count; i++) {
             for (int j = i; j < count; j++) {
-                double value = weight * work[at++];
-                matrix[i * count + j] += value;
-                if (i != j) {
-                    matrix[j * count + i] += value;
-                }
+                double w = work[pair(i, j)];
+                stiffness[i * count + j] += (factor - 1) * w;
+                flexibility[i * count + j] += weight
+                        * (w
+                                - steps[i] * work[pair(0, j)]
+                                - steps[j] * work[pair(0, i)]
+                                + steps[i] * steps[j] * work[0]);
             }
         }
     }
 
     /** Displacements of an answer and the nominal forces that go with them, for solving on. */
     Resolve.Start start(Instant answer) {
-        double[] u = new double[fields[0].length];
-        double[] f = new double[u.length];
-        List<Integer> used = new ArrayList<>();
-        for (int j = 0; j < count; j++) {
-            if (answer.coefficients()[j] != 0) {
-                used.add(j);
+        double[] q = answer.coefficients();
+        double[] u = new double[tub.displacements().length];
+        TreeMap<Integer, double[]> laminates = new TreeMap<>();
+        TreeMap<Integer, Double> factors = new TreeMap<>();
+        add(q[0], tub.displacements(), u);
+        for (int j = 1; j < count; j++) {
+            double share = q[j];
+            if (share == 0) {
+                continue;
             }
+            Field field = fields.get(j - 1);
+            add(share, field.displacements(), u);
+            // K₀v_j = ΔK_j u₀, and that is linear in the sample: one visit does for all of them.
+            field.change()
+                    .laminates()
+                    .forEach((b, c) -> laminates.merge(
+                            b,
+                            Constitutive.plus(tub.laminate(b), share, Constitutive.minus(c, tub.laminate(b))),
+                            (a, x) -> Constitutive.plus(a, 1, Constitutive.minus(x, tub.laminate(b)))));
+            field.change().joints().forEach((p, f) -> factors.merge(p, 1 + share * (f - 1), (a, x) -> a + x - 1));
         }
-        for (int j : used) {
-            double q = answer.coefficients()[j];
-            for (int i = 0; i < u.length; i++) {
-                u[i] += q * fields[j][i];
-                f[i] += q * forces[j][i];
-            }
+        double[] forces = tub.forces(new Change(laminates, factors), tub.displacements());
+        add(q[0], tub.loads(), forces);
+        return new Resolve.Start(u, forces);
+    }
+
+    private static void add(double factor, double[] from, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] += factor * from[i];
         }
-        return new Resolve.Start(u, f);
     }
 }

@@ -4,6 +4,7 @@ package tubwright.engine.trim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
 
 /**
@@ -85,6 +86,9 @@ final class Resolve {
         runs.parallelStream().forEach(Run::begin);
         List<Run> open = runs.stream().filter(r -> !r.change.isNothing()).toList();
         while (!open.isEmpty()) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("stopped while solving");
+            }
             double[][] z = open.stream().map(r -> r.residual.clone()).toArray(double[][]::new);
             tub.substitute(z);
             List<Run> now = open;
@@ -98,7 +102,9 @@ final class Resolve {
         private double[] u;
         private double[] residual;
         private double[] direction = new double[0];
-        private double[] nominalOfDirection = new double[0];
+        /** K times the direction. */
+        private double[] ofDirection = new double[0];
+
         private double before;
         private Interval bounds = new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
         private double work;
@@ -143,10 +149,9 @@ final class Resolve {
             double rest = LoadedTub.dot(u, residual);
             double low = load + rest;
             work = load - rest;
-            double high = low + rz;
-            for (Map.Entry<Integer, double[]> each : weights.entrySet()) {
-                high += Constitutive.trace(each.getValue(), tub.gramians(each.getKey(), z), 0);
-            }
+            // One visit gives the certificate and what the next step needs.
+            double[] forces = new double[z.length];
+            double high = low + rz + tub.forces(change, weights, z, forces);
             for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
                 high += (1 / each.getValue() - 1) * tub.members().between(each.getKey(), z, z);
             }
@@ -154,25 +159,22 @@ final class Resolve {
             if (enough.test(bounds) || steps >= MOST_STEPS || rz <= 1e-26 * tub.compliance()) {
                 done = true;
                 direction = new double[0];
-                nominalOfDirection = new double[0];
+                ofDirection = new double[0];
                 return;
             }
-            if (direction.length == 0) {
-                direction = z;
-                nominalOfDirection = residual.clone();
-            } else {
-                double beta = rz / before;
-                for (int i = 0; i < z.length; i++) {
-                    direction[i] = z[i] + beta * direction[i];
-                    nominalOfDirection[i] = residual[i] + beta * nominalOfDirection[i];
+            // K z = K₀ z + ΔK z, and K₀ z is the residual.
+            double beta = direction.length == 0 ? 0 : rz / before;
+            for (int i = 0; i < z.length; i++) {
+                forces[i] += residual[i];
+                if (beta != 0) {
+                    z[i] += beta * direction[i];
+                    forces[i] += beta * ofDirection[i];
                 }
             }
+            direction = z;
+            ofDirection = forces;
             before = rz;
-            double[] forces = tub.forces(change, direction);
-            for (int i = 0; i < forces.length; i++) {
-                forces[i] += nominalOfDirection[i];
-            }
-            double alpha = rz / LoadedTub.dot(direction, forces);
+            double alpha = rz / LoadedTub.dot(direction, ofDirection);
             for (int i = 0; i < forces.length; i++) {
                 u[i] += alpha * direction[i];
                 residual[i] -= alpha * forces[i];

@@ -165,7 +165,8 @@ public final class FakeRun {
         return new ReserveTable(
                 List.of(insert, crack),
                 List.of(new Check.NotChecked("joints between pieces", List.of("a check by hand"))),
-                Map.of("bump", "common practice, no source"));
+                Map.of("bump", "common practice, no source"),
+                "Plies by maximum stress, at 20 °C; strengths as the materials give them (no knock-down chosen).");
     }
 
     private static MeshQuality quality(Mesh mesh) {

@@ -150,8 +150,7 @@ public final class RunSummary {
             table.row(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row));
         }
         lines.addAll(table.lines(terminal));
-        quiet("* at an insert, where stress depends on the mesh. Knock-downs: "
-                + (rows.isEmpty() ? "none" : rows.getFirst().knockDown()) + ". "
+        quiet("* at an insert, where stress depends on the mesh. " + reserves.strengths() + " "
                 + reserves.notChecked().size()
                 + " checks were not made for want of data: see the report.");
     }

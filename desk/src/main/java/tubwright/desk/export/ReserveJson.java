@@ -20,6 +20,7 @@ final class ReserveJson {
             json.writeEndObject();
         });
         json.writeEndArray();
+        json.writeStringProperty("strengths", table.strengths());
         json.writeArrayPropertyStart("rows");
         for (Reserve row : table.envelope()) {
             json.writeStartObject();

@@ -41,7 +41,7 @@ final class ReserveSection {
         if (rows.size() > ROWS) {
             body.append("<p>").append(rows.size() - ROWS).append(" more rows are in answer.json.</p>");
         }
-        body.append("<ul>");
+        body.append("<p>").append(escape(table.strengths())).append("</p><ul>");
         table.loads().forEach((load, source) -> item(body, load + ": " + source));
         body.append("</ul><ul class=\"warnings\">");
         for (Check.NotChecked each : table.notChecked()) {

@@ -132,7 +132,8 @@ public final class LightenWork {
                 tub.joints(),
                 tub.stiffeners(),
                 tub.hardpoints(),
-                tub.cases());
+                tub.cases(),
+                tub.strength());
         Structure structure = Structure.of(lighter, mesh);
         List<LightenAnswer.Goal> goals = new ArrayList<>();
         for (Lighten.Target target : targets) {

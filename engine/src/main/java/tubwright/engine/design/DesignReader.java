@@ -106,7 +106,8 @@ final class DesignReader {
                 joints.orElseThrow(),
                 stiffeners.orElseThrow(),
                 hardpoints.all(),
-                cases.orElseThrow());
+                cases.orElseThrow(),
+                StrengthReader.read(text.strength()));
         return new Design.Variant(variant, Targets.of(text.targets()), tub);
     }
 

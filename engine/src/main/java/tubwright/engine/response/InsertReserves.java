@@ -17,6 +17,7 @@ import tubwright.engine.material.Core;
 import tubwright.engine.material.Property;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
+import tubwright.engine.strength.KnockDown;
 import tubwright.engine.strength.sandwich.Sandwich;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Hardpoint;
@@ -27,12 +28,10 @@ import tubwright.engine.structure.Structure;
 final class InsertReserves {
     private final Structure structure;
     private final Laminate[] laminates;
-    private final StrengthBasis basis;
 
-    InsertReserves(Structure structure, Laminate[] laminates, StrengthBasis basis) {
+    InsertReserves(Structure structure, Laminate[] laminates) {
         this.structure = structure;
         this.laminates = laminates;
-        this.basis = basis;
     }
 
     void add(Solution solution, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
@@ -67,7 +66,7 @@ final class InsertReserves {
                                     "",
                                     each.position(),
                                     made.reserveFactor(),
-                                    basis.knockDown().name(),
+                                    KnockDown.NONE.name(),
                                     false,
                                     made.basis()));
                         }
@@ -90,7 +89,7 @@ final class InsertReserves {
         double shear = Math.min(
                 core.properties().require(Property.G13), core.properties().require(Property.G23));
         return new InsertPullOut(hardpoint.footprintRadius(), adherend, sandwich.coreThickness(), shear)
-                .checks(core, pull, OptionalDouble.empty(), basis.knockDown());
+                .checks(core, pull, OptionalDouble.empty(), KnockDown.NONE);
     }
 
     private static List<Layer> thinnerFace(Laminate laminate) {

@@ -19,6 +19,8 @@ import tubwright.engine.material.Metal;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshLine;
 import tubwright.engine.strength.Check;
+import tubwright.engine.strength.KnockDown;
+import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.JointPoint;
 import tubwright.engine.structure.JointRun;
 import tubwright.engine.structure.ShellKernel;
@@ -206,7 +208,7 @@ final class JointReserves {
                     "",
                     at.at().point().place(),
                     at.check().reserveFactor(),
-                    basis.knockDown().name(),
+                    (at.at().fasteners().isPresent() ? basis.knockDown() : KnockDown.NONE).name(),
                     false,
                     at.check().basis() + (core ? "; core run out before the joint" : "")));
         });
@@ -219,7 +221,7 @@ final class JointReserves {
         LineLoad load = new LineLoad(across, f[0], normal, f[3]);
         List<Check> checks = new ArrayList<>();
         JointDetail detail = p.run().joint().detail();
-        detail.bond().ifPresent(b -> checks.addAll(BondChecks.of(b, p.one(), p.two(), load, basis.knockDown())));
+        detail.bond().ifPresent(b -> checks.addAll(BondChecks.of(b, p.one(), p.two(), load, KnockDown.NONE)));
         p.fasteners().ifPresent(rows -> {
             JointDetail.Fasteners row = detail.fasteners().orElseThrow();
             // The flange of a wall is pried off: the wall pulls beside the row, the flange's toe is the heel.

@@ -10,12 +10,16 @@ import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.LaminateResponse;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialException;
 import tubwright.engine.material.Ply;
 import tubwright.engine.material.Property;
 import tubwright.engine.strength.Check;
 import tubwright.engine.strength.Criterion;
+import tubwright.engine.strength.InSituStrengths;
+import tubwright.engine.strength.LayerCriteria;
 import tubwright.engine.strength.PlyCriterion;
+import tubwright.engine.strength.StrengthBasis;
 
 /**
  * One laminate made ready for many points: for each ply and each of its criteria a slot, with what turns shell strains
@@ -73,14 +77,25 @@ final class LayerStresses {
                 System.arraycopy(state.outer().plyStress(), 0, residual, 0, 3);
                 System.arraycopy(state.inner().plyStress(), 0, residual, 3, 3);
             }
+            Optional<InSituStrengths> inSitu =
+                    basis.inSitu() ? LayerCriteria.strengthsInSitu(laminate, i) : Optional.empty();
+            if (basis.inSitu() && inSitu.isEmpty() && isTape(layer.material())) {
+                notChecked.add(new Check.NotChecked(
+                        "in-situ strengths of " + layer.material().name() + ": those of the free ply are used,",
+                        List.of("GIc and GIIc of " + layer.material().name())));
+            }
             for (Criterion each : basis.criteria(layer.material())) {
-                switch (each.prepare(layer.material(), basis.knockDown())) {
+                switch (each.prepare(layer.material(), basis.knockDown(), inSitu)) {
                     case PlyCriterion ready ->
                         slots.add(new Slot(i, rows, new double[] {z[i], z[i + 1]}, residual, ready));
                     case Check.NotChecked not -> notChecked.add(not);
                 }
             }
         }
+    }
+
+    private static boolean isTape(Material material) {
+        return material instanceof Ply ply && ply.form() == Ply.Form.UNIDIRECTIONAL;
     }
 
     List<Slot> slots() {

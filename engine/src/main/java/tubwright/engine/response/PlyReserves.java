@@ -10,6 +10,7 @@ import tubwright.engine.laminate.Layer;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.FailureMode;
 import tubwright.engine.strength.PlyFailure;
+import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.ShellKernel;
 import tubwright.engine.structure.ShellWorkspace;
 import tubwright.engine.structure.Structure;

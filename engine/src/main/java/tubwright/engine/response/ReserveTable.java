@@ -14,10 +14,12 @@ import tubwright.engine.strength.Check;
  * @param rows lowest first
  * @param notChecked what could not be checked, each once: no pass
  * @param loads names of the cases looked at, with where their loads come from
+ * @param strengths in one sentence: criteria, temperature, knock-downs; empty without load cases
  */
-public record ReserveTable(List<Reserve> rows, List<Check.NotChecked> notChecked, Map<String, String> loads) {
+public record ReserveTable(
+        List<Reserve> rows, List<Check.NotChecked> notChecked, Map<String, String> loads, String strengths) {
     /** Of a tub without load cases. */
-    public static final ReserveTable NONE = new ReserveTable(List.of(), List.of(), Map.of());
+    public static final ReserveTable NONE = new ReserveTable(List.of(), List.of(), Map.of(), "");
 
     public ReserveTable {
         List<Reserve> sorted = new ArrayList<>(rows);

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
+import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Hardpoint;
 import tubwright.engine.structure.Solution;
@@ -34,7 +35,7 @@ public final class Reserves {
         if (solutions.isEmpty()) {
             return ReserveTable.NONE;
         }
-        Set<Check.NotChecked> notChecked = new LinkedHashSet<>();
+        Set<Check.NotChecked> notChecked = new LinkedHashSet<>(basis.gaps());
         LayerStresses[] regions = new LayerStresses[laminates.length];
         for (int r = 0; r < regions.length; r++) {
             regions[r] = new LayerStresses(laminates[r], basis);
@@ -44,7 +45,7 @@ public final class Reserves {
         List<double[]> fields = solutions.stream().map(Solution::displacements).toList();
         PlySweep sweep = new PlySweep(structure, fields, regions, local);
         PlyReserves plies = new PlyReserves(structure, laminates, regions, basis);
-        InsertReserves inserts = new InsertReserves(structure, laminates, basis);
+        InsertReserves inserts = new InsertReserves(structure, laminates);
         JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
         List<Reserve> rows = new ArrayList<>();
         Map<String, String> loads = new LinkedHashMap<>();
@@ -61,13 +62,13 @@ public final class Reserves {
             int[] elements = IntStream.range(0, mesh.elementCount())
                     .filter(e -> mesh.elementRegions()[e] == region)
                     .toArray();
-            SandwichReserves.of(structure, r, laminates[r], basis).ifPresent(s -> {
+            SandwichReserves.of(structure, r, laminates[r]).ifPresent(s -> {
                 for (int c = 0; c < solutions.size(); c++) {
                     s.add(sweep, c, solutions.get(c).solved().name(), elements, local, rows, notChecked);
                 }
             });
         }
-        return new ReserveTable(lowestPerZone(rows), List.copyOf(notChecked), loads);
+        return new ReserveTable(lowestPerZone(rows), List.copyOf(notChecked), loads, basis.words());
     }
 
     /** One row a case, zone, check and kind, where several regions share a zone. */

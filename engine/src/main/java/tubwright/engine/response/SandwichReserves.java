@@ -12,6 +12,7 @@ import tubwright.engine.laminate.LaminateResponse;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
+import tubwright.engine.strength.KnockDown;
 import tubwright.engine.strength.sandwich.PanelLoad;
 import tubwright.engine.strength.sandwich.Sandwich;
 import tubwright.engine.strength.sandwich.SandwichChecks;
@@ -32,18 +33,16 @@ final class SandwichReserves {
     private final Structure structure;
     private final int region;
     private final Sandwich sandwich;
-    private final StrengthBasis basis;
     private final double[] stiffness;
     /** Force (x, y, xy) of the outer and inner face per strain (εx, εy, γxy, κx, κy, κxy): two 3 × 6. */
     private final double[][] faces = new double[2][18];
 
     private final ShellKernel kernel;
 
-    private SandwichReserves(Structure structure, int region, Sandwich sandwich, StrengthBasis basis) {
+    private SandwichReserves(Structure structure, int region, Sandwich sandwich) {
         this.structure = structure;
         this.region = region;
         this.sandwich = sandwich;
-        this.basis = basis;
         Laminate laminate = sandwich.laminate();
         stiffness = laminate.stiffness().matrix();
         kernel = new ShellKernel(structure);
@@ -66,8 +65,8 @@ final class SandwichReserves {
         }
     }
 
-    static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate, StrengthBasis basis) {
-        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s, basis));
+    static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate) {
+        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s));
     }
 
     private record Key(String mode, boolean local) {}
@@ -104,7 +103,7 @@ final class SandwichReserves {
             }
             double[] n = resultants(sweep.mean(c, elements[i]));
             PanelLoad panel = new PanelLoad(java.util.Arrays.copyOf(n, 6), new double[] {n[6], n[7]}, curvatures[i]);
-            for (Check check : SandwichChecks.of(sandwich, panel, basis.knockDown())) {
+            for (Check check : SandwichChecks.of(sandwich, panel, KnockDown.NONE)) {
                 switch (check) {
                     case Check.NotChecked not -> notChecked.add(not);
                     case Check.Reserve made -> {
@@ -131,7 +130,7 @@ final class SandwichReserves {
                 "",
                 PlyReserves.centre(structure.mesh(), at.element()),
                 at.check().reserveFactor(),
-                basis.knockDown().name(),
+                KnockDown.NONE.name(),
                 key.local(),
                 at.check().basis())));
     }

@@ -112,7 +112,7 @@ public final class Study {
         Mesh mesh = structure.mesh();
         MassAnswer mass = MassRollUp.of(structure);
         Laminate[] laminates = mesh.regions().stream().map(tub::laminate).toArray(Laminate[]::new);
-        ReserveTable reserves = Reserves.of(structure, laminates, loads, StrengthBasis.USUAL);
+        ReserveTable reserves = Reserves.of(structure, laminates, loads, tub.strength());
         times.answers += since(start);
         return new VariantAnswer(
                 tub.variant(),

@@ -34,6 +34,11 @@ public enum Criterion {
         return words;
     }
 
+    /** Whether it may be used where both directions are fibres. */
+    public boolean holdsForCloth() {
+        return this != HASHIN && this != PUCK;
+    }
+
     /** With the strengths of a material after a knock-down. */
     public PreparedCriterion prepare(Material material, KnockDown knockDown) {
         return prepare(material, knockDown, Optional.empty());
@@ -63,7 +68,7 @@ public enum Criterion {
         PlyStrengths whole = inSitu.map(s -> known.get().withInSitu(s.transverseTension(), s.shear()))
                 .orElse(known.get());
         PlyStrengths s = whole.reducedBy(knockDown);
-        if (s.woven() && (this == HASHIN || this == PUCK)) {
+        if (s.woven() && !holdsForCloth()) {
             return notChecked(ply, "a criterion for cloth (maximum stress, maximum strain, Tsai-Wu)");
         }
         return switch (this) {

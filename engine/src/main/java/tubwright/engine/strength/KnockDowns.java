@@ -31,6 +31,17 @@ public final class KnockDowns {
             Map.of(XT, 0.79, XC, 0.84, YT, 0.81, YC, 0.77, S12, 0.91),
             transcribed("AS4/3502, room temperature: MIL-HDBK-17-2F (2002) table 4.2.8"));
 
+    /**
+     * A-basis over mean, from {@link #B_BASIS_AS4} for a normal distribution of many tests: 1 − (2.326/1.282)(1 − B/mean), the
+     * one-sided fractiles of 99 and 90 %.
+     */
+    public static final KnockDown A_BASIS_AS4 = new KnockDown(
+            "A-basis (from B of AS4/3502)",
+            Map.of(XT, 0.62, XC, 0.71, YT, 0.66, YC, 0.58, S12, 0.84),
+            new Provenance(
+                    "computed from MIL-HDBK-17-2F (2002) table 4.2.8, B-basis over mean, normal distribution",
+                    Trust.COMPUTED));
+
     /** A quarter-inch hole, not filled, in a quasi-isotropic laminate under tension. */
     public static final KnockDown OPEN_HOLE = new KnockDown(
             "open hole 6.35 mm, tension",
@@ -60,7 +71,8 @@ public final class KnockDowns {
 
     /** All of them. */
     public static List<KnockDown> all() {
-        return List.of(HOT_WET_121, B_BASIS_IM7, B_BASIS_AS4, OPEN_HOLE, BARELY_VISIBLE_DAMAGE, TAPE_IN_LAMINATE);
+        return List.of(
+                HOT_WET_121, B_BASIS_IM7, B_BASIS_AS4, A_BASIS_AS4, OPEN_HOLE, BARELY_VISIBLE_DAMAGE, TAPE_IN_LAMINATE);
     }
 
     private static Provenance transcribed(String source) {

@@ -8,6 +8,7 @@ import tubwright.engine.laminate.Layer;
 import tubwright.engine.mesh.Region;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.shape.TubShape;
+import tubwright.engine.strength.StrengthBasis;
 
 /**
  * One variant of a tub with every name resolved: what the structure is built from.
@@ -24,6 +25,7 @@ import tubwright.engine.shape.TubShape;
  * @param stiffeners along mesh lines
  * @param hardpoints left and right twins apart
  * @param cases to be answered
+ * @param strength with which criteria and strengths load cases are judged
  */
 public record Tub(
         String name,
@@ -37,7 +39,38 @@ public record Tub(
         List<Joint> joints,
         List<Stiffener> stiffeners,
         List<Hardpoint> hardpoints,
-        List<Case> cases) {
+        List<Case> cases,
+        StrengthBasis strength) {
+    /** Judged as usual. */
+    public Tub(
+            String name,
+            String variant,
+            String construction,
+            TubShape shape,
+            SurfaceLayout layout,
+            double meshSize,
+            Map<String, Laminate> laminates,
+            Map<String, List<Layer>> patchPlies,
+            List<Joint> joints,
+            List<Stiffener> stiffeners,
+            List<Hardpoint> hardpoints,
+            List<Case> cases) {
+        this(
+                name,
+                variant,
+                construction,
+                shape,
+                layout,
+                meshSize,
+                laminates,
+                patchPlies,
+                joints,
+                stiffeners,
+                hardpoints,
+                cases,
+                StrengthBasis.USUAL);
+    }
+
     public Tub {
         laminates = Map.copyOf(laminates);
         patchPlies = Map.copyOf(patchPlies);

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tubwright.engine.design.Design;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.JointPoint;
 import tubwright.engine.structure.JointRun;
 import tubwright.engine.structure.Solution;

@@ -17,6 +17,7 @@ import tubwright.engine.laminate.Reference;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.material.Property;
+import tubwright.engine.strength.StrengthBasis;
 
 /** The streaming stresses and factors are those of lamination theory done the slow way. */
 class LayerStressesTest {

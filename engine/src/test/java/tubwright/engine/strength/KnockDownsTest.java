@@ -84,4 +84,13 @@ class KnockDownsTest {
             each.factors().forEach((property, factor) -> assertTrue(factor < 1, each.name() + " " + property));
         }
     }
+
+    /** One-sided fractiles of the normal distribution: 90 % at 1.2816, 99 % at 2.3263 deviations (any statistics table). */
+    @Test
+    void aBasisFollowsFromBBasisByTheNormalDistribution() {
+        KnockDowns.A_BASIS_AS4.factors().forEach((property, a) -> {
+            double deviation = (1 - KnockDowns.B_BASIS_AS4.factor(property)) / 1.2816;
+            assertEquals(1 - 2.3263 * deviation, a, 0.0051, property.key());
+        });
+    }
 }

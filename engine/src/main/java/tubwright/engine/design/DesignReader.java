@@ -32,7 +32,11 @@ final class DesignReader {
     private DesignReader() {}
 
     static Design read(Path file) {
-        String contents = YamlReader.contents(file);
+        return read(YamlReader.contents(file), file);
+    }
+
+    /** From a text that is not on the disk yet; the file is for messages. */
+    static Design read(String contents, Path file) {
         return read(YamlReader.read(contents, file.toString()), file, contents);
     }
 

@@ -84,7 +84,7 @@ final class DesignReader {
         TubShape shape = ShapeReader.read(text.shape());
         MaterialReader materials = MaterialReader.of(text.materials());
         LaminateReader laminates = new LaminateReader(text.laminates(), materials);
-        HardpointReader hardpoints = new HardpointReader(text.hardpoints(), shape);
+        HardpointReader hardpoints = new HardpointReader(text.hardpoints(), shape, materials, found);
         LayoutReader layouts = new LayoutReader(text, shape, laminates, hardpoints);
         SurfaceLayout layout = layouts.read();
         Faults faults = new Faults();

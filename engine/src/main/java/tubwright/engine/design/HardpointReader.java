@@ -4,13 +4,17 @@ package tubwright.engine.design;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tubwright.engine.design.text.Amount;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
+import tubwright.engine.joint.InsertDetail;
+import tubwright.engine.material.Adhesive;
 import tubwright.engine.shape.Opening;
 import tubwright.engine.shape.Section;
 import tubwright.engine.shape.ShapeException;
@@ -25,12 +29,17 @@ import tubwright.engine.structure.Hardpoint;
 /** The hardpoints of a design, left and right apart, each on its place on the surface. */
 final class HardpointReader {
     private final TubShape shape;
+    private final MaterialReader materials;
+    private final List<Warning> warnings;
     private final Map<String, Hardpoint> hardpoints = new LinkedHashMap<>();
     /** Where each meets the surface, m. */
     private final Map<String, double[]> feet = new LinkedHashMap<>();
 
-    HardpointReader(List<Named<HardpointText>> texts, TubShape shape) {
+    HardpointReader(
+            List<Named<HardpointText>> texts, TubShape shape, MaterialReader materials, List<Warning> warnings) {
         this.shape = shape;
+        this.materials = materials;
+        this.warnings = warnings;
         Faults faults = new Faults();
         for (Named<HardpointText> text : texts) {
             faults.check(() -> add(text));
@@ -93,7 +102,9 @@ final class HardpointReader {
         for (int i = 0; i < 3; i++) {
             at[i] += text.standoff().si() * spot.normal()[i];
         }
+        InsertRoom.check(shape, named, spot, text.footprint().si() / 2);
         feet.put(name, spot.position());
+        warnIfClose(named, name, spot);
         hardpoints.put(
                 name,
                 new Hardpoint(
@@ -103,7 +114,57 @@ final class HardpointReader {
                         text.footprint().si() / 2,
                         text.stiffness().si(),
                         text.rotationalStiffness().si(),
-                        text.mass().si()));
+                        text.mass().si(),
+                        text.insert().map(this::insert).orElse(InsertDetail.UNKNOWN)));
+    }
+
+    /** Two inserts whose footprints overlap weaken each other more than any rule says. */
+    private void warnIfClose(Named<HardpointText> named, String name, Spot spot) {
+        String part = named.value().on().text();
+        double radius = named.value().footprint().si() / 2;
+        for (Hardpoint other : hardpoints.values()) {
+            double[] foot = feet.get(other.name());
+            double[] p = spot.position();
+            double apart = Math.hypot(Math.hypot(p[0] - foot[0], p[1] - foot[1]), p[2] - foot[2]);
+            if (other.part().equals(part) && apart < radius + other.footprintRadius()) {
+                warnings.add(new Warning(
+                        named.name().place(),
+                        String.format(
+                                Locale.ROOT,
+                                "the inserts of \"%s\" and \"%s\" overlap: %.0f mm apart",
+                                name,
+                                other.name(),
+                                apart * 1e3),
+                        "their strength is found as if each stood in whole core"));
+            }
+        }
+    }
+
+    private InsertDetail insert(InsertText text) {
+        if (text.bolts() > 1 && text.boltCircle().isEmpty()) {
+            throw new DesignError(
+                    text.place(),
+                    text.bolts() + " bolts, but the circle they stand on is missing",
+                    "write \"bolt circle: 30 mm\"");
+        }
+        if (text.bolts() < 1) {
+            throw new DesignError(text.place(), text.bolts() + " bolts", "one at least");
+        }
+        return new InsertDetail(
+                InsertDetail.Kind.valueOf(text.kind().name()),
+                si(text.diameter()),
+                text.bolt()
+                        .map(d -> new InsertDetail.Bolts(
+                                d.si(),
+                                text.bolts(),
+                                text.boltCircle().map(Amount::si).orElse(0.0))),
+                si(text.flange()),
+                text.adhesive().map(a -> materials.get(a, Adhesive.class, "adhesive")),
+                new InsertDetail.Tested(si(text.testedPull()), si(text.testedShear()), si(text.testedTorque())));
+    }
+
+    private static OptionalDouble si(Optional<Amount> amount) {
+        return amount.map(a -> OptionalDouble.of(a.si())).orElse(OptionalDouble.empty());
     }
 
     private Spot onStrip(Named<HardpointText> named, Side side) {

@@ -48,4 +48,9 @@ record HardpointText(
         @Says("Mass of insert and potting beyond the laminate they replace.") @In(Dimension.MASS) @Otherwise("60 g")
         Amount mass,
 
+        @Says(
+                "How it is made, for its strength. Left out, it is taken as potted over its whole footprint, and what needs"
+                        + " more is listed as not checked.")
+        Optional<InsertText> insert,
+
         Place place) {}

@@ -6,15 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import tubwright.engine.joint.FastenerFlexibility.Plate;
-import tubwright.engine.laminate.Climate;
-import tubwright.engine.laminate.Layer;
 import tubwright.engine.material.Metal;
 import tubwright.engine.material.Property;
 import tubwright.engine.strength.Check;
-import tubwright.engine.strength.Criterion;
-import tubwright.engine.strength.FirstPlyFailure;
 import tubwright.engine.strength.KnockDown;
-import tubwright.engine.strength.LayerCriteria;
 
 /**
  * Reserves of rows of fasteners between two sheets of metal or laminate, at one place of the joint.
@@ -51,10 +46,12 @@ public final class FastenerChecks {
         along = shares(true);
         for (int s = 0; s < 2; s++) {
             Sheet sheet = sheets.get(s);
-            pulled[s] = metal(sheet) ? OptionalDouble.empty() : unnotched(sheet, new double[] {1, 0, 0, 0, 0, 0});
-            sheared[s] = metal(sheet)
-                    ? times(least(sheet, Property.S12), sheet.thickness())
-                    : unnotched(sheet, new double[] {0, 0, 1, 0, 0, 0});
+            pulled[s] = sheet.metal()
+                    ? OptionalDouble.empty()
+                    : sheet.unnotched(new double[] {1, 0, 0, 0, 0, 0}, knockDown);
+            sheared[s] = sheet.metal()
+                    ? times(sheet.least(Property.S12), sheet.thickness())
+                    : sheet.unnotched(new double[] {0, 0, 1, 0, 0, 0}, knockDown);
         }
     }
 
@@ -134,9 +131,9 @@ public final class FastenerChecks {
 
     private Check bearing(Sheet sheet, double largest, String side, String share) {
         String mode = "bearing " + side;
-        OptionalDouble strength = least(sheet, Property.BEARING_ULTIMATE);
+        OptionalDouble strength = sheet.least(Property.BEARING_ULTIMATE);
         if (strength.isEmpty()) {
-            return new Check.NotChecked("bearing of fasteners", needs(sheet, Property.BEARING_ULTIMATE));
+            return new Check.NotChecked("bearing of fasteners", sheet.needs(Property.BEARING_ULTIMATE));
         }
         double edge = Math.min(1, row.edge() / (EDGE_OF_BEARING * row.diameter()));
         return Check.proportional(
@@ -152,10 +149,10 @@ public final class FastenerChecks {
         Sheet sheet = sheets.get(s);
         double pull = across * row.pitch();
         String mode = "net section through the holes " + side;
-        if (metal(sheet)) {
-            OptionalDouble strength = least(sheet, Property.XT);
+        if (sheet.metal()) {
+            OptionalDouble strength = sheet.least(Property.XT);
             if (strength.isEmpty()) {
-                return new Check.NotChecked(mode, needs(sheet, Property.XT));
+                return new Check.NotChecked(mode, sheet.needs(Property.XT));
             }
             double net = (row.pitch() - row.diameter()) * sheet.thickness();
             return Check.proportional(mode, pull / net, strength.getAsDouble(), "ductile metal: no concentration");
@@ -187,7 +184,7 @@ public final class FastenerChecks {
         String mode = "shear-out to the edge " + side;
         OptionalDouble flow = sheared[s];
         if (flow.isEmpty()) {
-            return new Check.NotChecked(mode, needs(sheet, Property.S12));
+            return new Check.NotChecked(mode, sheet.needs(Property.S12));
         }
         double length = row.edge() - row.diameter() / 2;
         double capacity = 2 * length * flow.getAsDouble();
@@ -196,10 +193,10 @@ public final class FastenerChecks {
 
     /** Head punched through the sheet: π dh t S, S of a laminate through its thickness. */
     private Check pullThrough(Sheet sheet, double tension, String side) {
-        OptionalDouble strength = least(sheet, metal(sheet) ? Property.S12 : Property.S13);
+        OptionalDouble strength = sheet.least(sheet.metal() ? Property.S12 : Property.S13);
         String mode = "pull-through of heads";
         if (strength.isEmpty()) {
-            return new Check.NotChecked(mode, needs(sheet, metal(sheet) ? Property.S12 : Property.S13));
+            return new Check.NotChecked(mode, sheet.needs(sheet.metal() ? Property.S12 : Property.S13));
         }
         return Check.proportional(
                 mode + " " + side,
@@ -228,47 +225,11 @@ public final class FastenerChecks {
                         row.head().fixity()));
     }
 
-    /** Resultant at the first fibre failure (or yield) under a unit resultant, N/m. */
-    private OptionalDouble unnotched(Sheet sheet, double[] unit) {
-        FirstPlyFailure failure = FirstPlyFailure.of(
-                sheet.solid(), unit, Climate.NONE, LayerCriteria.of(Criterion.MAXIMUM_STRESS, knockDown));
-        if (!failure.notChecked().isEmpty() || failure.fibre().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return OptionalDouble.of(failure.fibre().get().failure().reserveFactor());
-    }
-
     private static OptionalDouble times(OptionalDouble value, double factor) {
         return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
     }
 
-    private static boolean metal(Sheet sheet) {
-        return sheet.solid().layers().stream().allMatch(l -> l.material() instanceof Metal);
-    }
-
     private double factor(Sheet sheet, Property property) {
-        return metal(sheet) ? 1 : knockDown.factor(property);
-    }
-
-    /** Least value among the layers; empty if one of them has none. */
-    private static OptionalDouble least(Sheet sheet, Property property) {
-        double least = Double.POSITIVE_INFINITY;
-        for (Layer layer : sheet.solid().layers()) {
-            OptionalDouble value = layer.material().properties().si(property);
-            if (value.isEmpty()) {
-                return value;
-            }
-            least = Math.min(least, value.getAsDouble());
-        }
-        return OptionalDouble.of(least);
-    }
-
-    private static List<String> needs(Sheet sheet, Property property) {
-        return sheet.solid().layers().stream()
-                .map(Layer::material)
-                .filter(m -> !m.properties().has(property))
-                .map(m -> property.key() + " of " + m.name() + " (" + property.meaning() + ")")
-                .distinct()
-                .toList();
+        return sheet.metal() ? 1 : knockDown.factor(property);
     }
 }

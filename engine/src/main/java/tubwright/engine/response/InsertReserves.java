@@ -2,57 +2,109 @@
 package tubwright.engine.response;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import tubwright.engine.joint.Adherend;
-import tubwright.engine.joint.InsertPullOut;
-import tubwright.engine.laminate.EngineeringConstants;
+import tubwright.engine.joint.BoltedChecks;
+import tubwright.engine.joint.InsertChecks;
+import tubwright.engine.joint.InsertLoad;
+import tubwright.engine.joint.InsertSite;
+import tubwright.engine.joint.Sheet;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.laminate.Reference;
-import tubwright.engine.material.Core;
-import tubwright.engine.material.Property;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
-import tubwright.engine.strength.KnockDown;
+import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.strength.sandwich.Sandwich;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Hardpoint;
+import tubwright.engine.structure.ShellKernel;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.Structure;
 
-/** Inserts against being pulled out of a sandwich, by the force that the case brings or the support returns. */
+/** Hardpoints against what the case brings there or the support returns: force and moment, brought to the skin. */
 final class InsertReserves {
     private final Structure structure;
     private final Laminate[] laminates;
+    private final StrengthBasis basis;
+    private final List<Seat> seats = new ArrayList<>();
 
-    InsertReserves(Structure structure, Laminate[] laminates) {
+    /**
+     * A hardpoint on the mesh.
+     *
+     * @param node its own
+     * @param element nearest to it
+     * @param axes of that element: e1, e2, normal
+     * @param arm from the skin to the point, m
+     */
+    private record Seat(Hardpoint hardpoint, int node, int element, double[] axes, double[] arm, InsertSite site) {
+        double[] normal() {
+            return Arrays.copyOfRange(axes, 6, 9);
+        }
+
+        /** Whether the load comes in from outside. */
+        boolean outside() {
+            return dot(arm, normal()) > -1e-4;
+        }
+    }
+
+    InsertReserves(Structure structure, Laminate[] laminates, StrengthBasis basis) {
         this.structure = structure;
         this.laminates = laminates;
+        this.basis = basis;
+        List<Hardpoint> hardpoints = structure.hardpoints();
+        if (hardpoints.isEmpty()) {
+            return;
+        }
+        ShellKernel kernel = new ShellKernel(structure);
+        Map<String, List<double[]>> edges = edges();
+        Mesh mesh = structure.mesh();
+        for (Hardpoint each : hardpoints) {
+            int element = nearest(each);
+            double[] axes = kernel.strainPoints(element).axes(0).clone();
+            double[] centre = PlyReserves.centre(mesh, element);
+            double[] p = each.position();
+            double height = 0;
+            for (int d = 0; d < 3; d++) {
+                height += (p[d] - centre[d]) * axes[6 + d];
+            }
+            double[] arm = {height * axes[6], height * axes[7], height * axes[8]};
+            double[] foot = {p[0] - arm[0], p[1] - arm[1], p[2] - arm[2]};
+            double edge = edges.getOrDefault(pieceOf(element), List.of()).stream()
+                    .mapToDouble(s -> distance(foot, s))
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+            double spacing = hardpoints.stream()
+                    .filter(o -> o != each && o.part().equals(each.part()))
+                    .mapToDouble(o -> distance(o.position(), p))
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+            seats.add(new Seat(
+                    each,
+                    structure.hardpointNode(each.name()),
+                    element,
+                    axes,
+                    arm,
+                    new InsertSite(each.footprintRadius(), edge, spacing)));
+        }
     }
 
     void add(Solution solution, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
         if (!(solution.solved() instanceof Case.Loads loads)) {
             return;
         }
-        for (Hardpoint each : structure.hardpoints()) {
-            double[] force = force(solution, loads, each);
-            if (Math.hypot(Math.hypot(force[0], force[1]), force[2]) < 1e-3) {
+        for (Seat seat : seats) {
+            double[] force = pushes(solution, loads, seat, 0);
+            double[] moment = pushes(solution, loads, seat, 3);
+            if (Math.sqrt(dot(force, force)) < 1e-3 && Math.sqrt(dot(moment, moment)) < 1e-6) {
                 continue;
             }
-            int element = nearest(each);
-            Laminate laminate = laminates[structure.mesh().elementRegions()[element]];
-            Optional<Sandwich> sandwich = Sandwich.of(laminate);
-            if (sandwich.isEmpty()) {
-                notChecked.add(new Check.NotChecked(
-                        "inserts and bolts in solid laminate", List.of("bearing and pull-through strength by test")));
-                continue;
-            }
-            double pull = dot(force, normal(element));
-            for (Check check : checks(sandwich.get(), each, pull)) {
+            for (Check check : checks(seat, force, moment)) {
                 switch (check) {
                     case Check.NotChecked not -> notChecked.add(not);
                     case Check.Reserve made -> {
@@ -62,64 +114,128 @@ final class InsertReserves {
                                     made.mode(),
                                     "",
                                     false,
-                                    each.name(),
+                                    seat.hardpoint().name(),
                                     "",
-                                    each.position(),
+                                    seat.hardpoint().position(),
                                     made.reserveFactor(),
-                                    KnockDown.NONE.name(),
+                                    basis.knockDown().name(),
                                     false,
                                     made.basis()));
                         }
                     }
                 }
             }
-            notChecked.add(new Check.NotChecked(
-                    "inserts in the plane of the skin and under moments", List.of("shear-out and torque-out tests")));
         }
     }
 
-    private List<Check> checks(Sandwich sandwich, Hardpoint hardpoint, double pull) {
-        Core core = sandwich.core();
-        List<Layer> face = thinnerFace(sandwich.laminate());
-        EngineeringConstants e = EngineeringConstants.membrane(new Laminate(face, Reference.MIDDLE));
-        Adherend adherend = new Adherend(
-                face.stream().mapToDouble(Layer::thickness).sum(),
-                Math.min(e.ex(), e.ey()),
-                Math.sqrt(Math.abs(e.nuxy() * e.nuyx())));
-        double shear = Math.min(
-                core.properties().require(Property.G13), core.properties().require(Property.G23));
-        return new InsertPullOut(hardpoint.footprintRadius(), adherend, sandwich.coreThickness(), shear)
-                .checks(core, pull, OptionalDouble.empty(), KnockDown.NONE);
+    private List<Check> checks(Seat seat, double[] force, double[] moment) {
+        double[] n = seat.normal();
+        double side = seat.outside() ? 1 : -1;
+        double out = dot(force, n);
+        double[] inPlane = new double[3];
+        double[] bending = cross(seat.arm(), force);
+        for (int d = 0; d < 3; d++) {
+            inPlane[d] = force[d] - out * n[d];
+            bending[d] += moment[d];
+        }
+        double torque = dot(bending, n);
+        for (int d = 0; d < 3; d++) {
+            bending[d] -= torque * n[d];
+        }
+        InsertLoad load = new InsertLoad(
+                side * out, Math.sqrt(dot(inPlane, inPlane)), Math.abs(torque), Math.sqrt(dot(bending, bending)));
+        double angle = Math.atan2(
+                dot(inPlane, Arrays.copyOfRange(seat.axes(), 3, 6)), dot(inPlane, Arrays.copyOf(seat.axes(), 3)));
+        Laminate laminate = laminates[structure.mesh().elementRegions()[seat.element()]];
+        Optional<Sandwich> sandwich = Sandwich.of(laminate);
+        boolean solid = laminate.layers().stream().noneMatch(l -> l.role() == LayerRole.CORE);
+        if (solid) {
+            return BoltedChecks.of(
+                    seat.hardpoint().insert(), seat.site(), Sheet.of(laminate, angle), load, basis.knockDown());
+        }
+        if (sandwich.isEmpty()) {
+            return List.of(new Check.NotChecked(
+                    "hardpoints in laminates of several cores", List.of("a test of the hardpoint")));
+        }
+        return InsertChecks.of(
+                seat.hardpoint().insert(),
+                seat.site(),
+                Sheet.of(face(laminate, seat.outside()), angle),
+                Sheet.of(face(laminate, !seat.outside()), angle),
+                sandwich.get().core(),
+                sandwich.get().coreThickness(),
+                load,
+                basis.knockDown());
     }
 
-    private static List<Layer> thinnerFace(Laminate laminate) {
-        List<Layer> outer = new ArrayList<>();
-        List<Layer> inner = new ArrayList<>();
-        boolean behind = false;
+    private static Laminate face(Laminate laminate, boolean outer) {
+        List<Layer> before = new ArrayList<>();
+        List<Layer> behind = new ArrayList<>();
+        boolean past = false;
         for (Layer layer : laminate.layers()) {
             if (layer.role() == LayerRole.CORE) {
-                behind = true;
+                past = true;
             } else {
-                (behind ? inner : outer).add(layer);
+                (past ? behind : before).add(layer);
             }
         }
-        double o = outer.stream().mapToDouble(Layer::thickness).sum();
-        double i = inner.stream().mapToDouble(Layer::thickness).sum();
-        return o <= i ? outer : inner;
+        return new Laminate(outer ? before : behind, Reference.MIDDLE);
     }
 
-    /** What pushes the insert from outside the tub: applied or returned by a support. */
-    private double[] force(Solution solution, Case.Loads loads, Hardpoint hardpoint) {
-        int node = structure.hardpointNode(hardpoint.name());
-        double[] force = java.util.Arrays.copyOfRange(solution.reactions(), 6 * node, 6 * node + 3);
+    /** What pushes the insert from outside the tub, applied or returned by a support: force (from 0) or moment (from 3). */
+    private static double[] pushes(Solution solution, Case.Loads loads, Seat seat, int from) {
+        int at = 6 * seat.node() + from;
+        double[] sum = Arrays.copyOfRange(solution.reactions(), at, at + 3);
         for (Case.Force each : loads.forces()) {
-            if (each.hardpoint().equals(hardpoint.name())) {
+            if (each.hardpoint().equals(seat.hardpoint().name())) {
+                double[] part = from == 0 ? each.force() : each.moment();
                 for (int d = 0; d < 3; d++) {
-                    force[d] += each.force()[d];
+                    sum[d] += part[d];
                 }
             }
         }
-        return force;
+        return sum;
+    }
+
+    /** Edges of the pieces' bodies, and where a core begins: both end points, by piece. */
+    private Map<String, List<double[]>> edges() {
+        Mesh mesh = structure.mesh();
+        boolean[] cored = new boolean[laminates.length];
+        for (int r = 0; r < cored.length; r++) {
+            cored[r] = laminates[r].layers().stream().anyMatch(l -> l.role() == LayerRole.CORE);
+        }
+        Map<Long, Integer> open = new HashMap<>();
+        Map<Long, Integer> coreEnds = new HashMap<>();
+        for (int e = 0; e < mesh.elementCount(); e++) {
+            int corners = mesh.cornerCount(e);
+            for (int c = 0; c < corners; c++) {
+                int a = mesh.elementNodes()[4 * e + c];
+                int b = mesh.elementNodes()[4 * e + (c + 1) % corners];
+                long key = (long) Math.min(a, b) << 32 | Math.max(a, b);
+                Integer other = open.remove(key);
+                if (other == null) {
+                    open.put(key, e);
+                } else if (cored[mesh.elementRegions()[e]] != cored[mesh.elementRegions()[other]]) {
+                    coreEnds.put(key, e);
+                }
+            }
+        }
+        Map<String, List<double[]>> edges = new HashMap<>();
+        open.forEach((key, e) -> keep(edges, key, e));
+        coreEnds.forEach((key, e) -> keep(edges, key, e));
+        return edges;
+    }
+
+    private void keep(Map<String, List<double[]>> edges, long key, int element) {
+        double[] x = structure.mesh().nodes();
+        int a = 3 * (int) (key >> 32);
+        int b = 3 * (int) key;
+        edges.computeIfAbsent(pieceOf(element), k -> new ArrayList<>())
+                .add(new double[] {x[a], x[a + 1], x[a + 2], x[b], x[b + 1], x[b + 2]});
+    }
+
+    private String pieceOf(int element) {
+        return structure.mesh().region(element).piece();
     }
 
     private int nearest(Hardpoint hardpoint) {
@@ -128,11 +244,7 @@ final class InsertReserves {
         double best = Double.POSITIVE_INFINITY;
         for (int e = 0; e < mesh.elementCount(); e++) {
             if (mesh.region(e).part().equals(hardpoint.part())) {
-                double[] x = PlyReserves.centre(mesh, e);
-                double d = Math.hypot(
-                        Math.hypot(
-                                x[0] - hardpoint.position()[0], x[1] - hardpoint.position()[1]),
-                        x[2] - hardpoint.position()[2]);
+                double d = distance(PlyReserves.centre(mesh, e), hardpoint.position());
                 if (d < best) {
                     best = d;
                     nearest = e;
@@ -142,14 +254,29 @@ final class InsertReserves {
         return nearest;
     }
 
-    private double[] normal(int e) {
-        double[] n = new double[3];
-        Mesh mesh = structure.mesh();
-        for (int k = 0; k < 3 * mesh.cornerCount(e); k++) {
-            n[k % 3] += mesh.cornerNormals()[12 * e + k];
+    /** Distance of a point from a point (3 numbers) or a line from point to point (6 numbers), m. */
+    private static double distance(double[] p, double[] segment) {
+        double t = 0;
+        if (segment.length == 6) {
+            double along = 0;
+            double length = 0;
+            for (int d = 0; d < 3; d++) {
+                double edge = segment[3 + d] - segment[d];
+                along += (p[d] - segment[d]) * edge;
+                length += edge * edge;
+            }
+            t = length > 0 ? Math.clamp(along / length, 0, 1) : 0;
         }
-        double length = Math.sqrt(dot(n, n));
-        return new double[] {n[0] / length, n[1] / length, n[2] / length};
+        double sum = 0;
+        for (int d = 0; d < 3; d++) {
+            double q = segment.length == 6 ? segment[d] + t * (segment[3 + d] - segment[d]) : segment[d];
+            sum += (p[d] - q) * (p[d] - q);
+        }
+        return Math.sqrt(sum);
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     }
 
     private static double dot(double[] a, double[] b) {

@@ -45,7 +45,7 @@ public final class Reserves {
         List<double[]> fields = solutions.stream().map(Solution::displacements).toList();
         PlySweep sweep = new PlySweep(structure, fields, regions, local);
         PlyReserves plies = new PlyReserves(structure, laminates, regions, basis);
-        InsertReserves inserts = new InsertReserves(structure, laminates);
+        InsertReserves inserts = new InsertReserves(structure, laminates, basis);
         JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
         List<Reserve> rows = new ArrayList<>();
         Map<String, String> loads = new LinkedHashMap<>();

@@ -87,7 +87,8 @@ final class Locator {
             double t = i / (double) SAMPLES;
             s.at(strip, t, p);
             double f = view.v(p.x, p.y, p.z) - v;
-            if (Math.abs(f) < 1e-9 && (i == 0 || i == SAMPLES)) {
+            // A value met exactly at a sample is no change of sign: seen here, or it would be missed.
+            if (f == 0 || Math.abs(f) < 1e-9 && (i == 0 || i == SAMPLES)) {
                 if (n == 0 || found[n - 1] < t - 1.5 / SAMPLES) {
                     found[n++] = t;
                 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import tubwright.engine.joint.InsertDetail;
+
 /**
  * Where a load enters: pick-up, engine mount, harness, hoop foot. The insert spreads the load over the nodes inside its
  * footprint; between the point and the surface sits the insert's own stiffness.
@@ -12,6 +14,7 @@ package tubwright.engine.structure;
  * @param translationStiffness stiffness of insert and potting against translation, N/m, isotropic
  * @param rotationStiffness the same against rotation, N·m/rad
  * @param mass of insert and potting beyond the laminate it replaces, kg
+ * @param insert how it is made, for its strength
  */
 public record Hardpoint(
         String name,
@@ -20,10 +23,39 @@ public record Hardpoint(
         double footprintRadius,
         double translationStiffness,
         double rotationStiffness,
-        double mass) {
+        double mass,
+        InsertDetail insert) {
+
+    /** One of which nothing but its stiffness is known. */
+    public Hardpoint(
+            String name,
+            String part,
+            double[] position,
+            double footprintRadius,
+            double translationStiffness,
+            double rotationStiffness,
+            double mass) {
+        this(
+                name,
+                part,
+                position,
+                footprintRadius,
+                translationStiffness,
+                rotationStiffness,
+                mass,
+                InsertDetail.UNKNOWN);
+    }
+
     /** The same hardpoint with the stiffness of insert and potting multiplied by a factor. */
     public Hardpoint stiffer(double factor) {
         return new Hardpoint(
-                name, part, position, footprintRadius, factor * translationStiffness, factor * rotationStiffness, mass);
+                name,
+                part,
+                position,
+                footprintRadius,
+                factor * translationStiffness,
+                factor * rotationStiffness,
+                mass,
+                insert);
     }
 }

@@ -108,6 +108,7 @@ public record Tub(
                 otherJoints,
                 stiffeners,
                 otherHardpoints,
-                cases);
+                cases,
+                strength);
     }
 }

@@ -371,4 +371,11 @@ class BadDesignTest {
                 folder + ": the folder has no tub.yaml\n    \"tubwright new DIR\" starts a design that runs",
                 assertThrows(DesignError.class, () -> Design.read(folder)).getMessage());
     }
+
+    @Test
+    void anInsertOverAnEdge() throws IOException {
+        String message = fault("lower wishbone: {on: side, x: 250 mm", "lower wishbone: {on: side, x: 12 mm");
+        assertTrue(message.contains("\"lower wishbone\": its insert reaches over the edge of the front end"), message);
+        assertTrue(message.contains("12 mm from its middle; its radius is 25 mm"), message);
+    }
 }

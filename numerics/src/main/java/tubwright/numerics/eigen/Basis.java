@@ -12,6 +12,10 @@ import tubwright.numerics.SymmetricMatrix;
  */
 final class Basis {
     private static final int ROWS = 1 << 14;
+    /** So many rows of a block of vectors stay in the cache while those of the basis pass by. */
+    private static final int STRIP = 1 << 10;
+    /** Norms below this share of what was there before are rounding. */
+    private static final double NOTHING = 1e-12;
 
     private final SymmetricMatrix b;
     private final List<double[]> vectors = new ArrayList<>();
@@ -49,78 +53,127 @@ final class Basis {
      * adds it, scaled to unit norm.
      *
      * @param w overwritten; becomes part of the basis if it is added
-     * @param coefficients length at least size + 1; receives what was taken along each vector, and the norm left
+     * @param coefficients length at least size + 1; what was taken along each vector is added, and the norm left is set
      * @return whether anything was left; if not, the basis is unchanged and the norm is set to zero
      */
     boolean orthogonalise(double[] w, double[] coefficients) {
-        double taken = 0;
-        for (int pass = 0; pass < 2; pass++) {
-            double[] part = coefficientsOf(w);
-            subtract(part, w);
-            for (int k = 0; k < part.length; k++) {
-                coefficients[k] += part[k];
-                taken += part[k] * part[k];
-            }
-        }
+        double[][] one = {w};
+        double[][] taken = {coefficients};
+        takeOut(one, 0, taken);
+        takeOut(one, 0, taken);
+        double before = length(coefficients);
         double[] bw = b.multiply(w);
-        double square = Math.max(0, dot(w, bw));
-        double norm = Math.sqrt(square);
-        double before = Math.sqrt(taken + square);
-        if (!(norm > 1e-12 * before) || !Double.isFinite(norm)) {
+        double norm = Math.sqrt(Math.max(0, dot(w, bw)));
+        before = Math.hypot(before, norm);
+        if (norm > NOTHING * before && norm < 1e-6 * before) {
+            // Cancellation has spoilt orthogonality; once more. What is taken here is below rounding of the first pass.
+            takeOut(one, 0, new double[][] {new double[coefficients.length]});
+            b.multiply(w, bw);
+            norm = Math.sqrt(Math.max(0, dot(w, bw)));
+        }
+        return add(w, bw, norm, before, coefficients);
+    }
+
+    private boolean add(double[] w, double[] bw, double norm, double before, double[] coefficients) {
+        if (!(norm > NOTHING * before) || !Double.isFinite(norm)) {
             coefficients[size()] = 0;
             return false;
         }
-        if (norm < 1e-6 * before) {
-            // Cancellation has spoilt orthogonality; once more. What is taken here is below rounding of the first pass.
-            subtract(coefficientsOf(w), w);
-            b.multiply(w, bw);
-            norm = Math.sqrt(Math.max(0, dot(w, bw)));
-            if (!(norm > 1e-12 * before)) {
-                coefficients[size()] = 0;
-                return false;
-            }
-        }
-        double scale = 1 / norm;
-        for (int i = 0; i < w.length; i++) {
-            w[i] *= scale;
-            bw[i] *= scale;
-        }
+        scale(w, 1 / norm);
+        scale(bw, 1 / norm);
         coefficients[size()] = norm;
         addOrthonormal(w, bw);
         return true;
     }
 
-    /** Inner products of a vector with all vectors of the basis. */
-    private double[] coefficientsOf(double[] w) {
-        int parts = (w.length + ROWS - 1) / ROWS;
-        double[][] sums = new double[parts][size()];
-        Parallel.run(parts, part -> {
-            int to = Math.min(w.length, (part + 1) * ROWS);
-            for (int k = 0; k < sums[part].length; k++) {
-                sums[part][k] = dot(products.get(k), w, part * ROWS, to);
-            }
-        });
-        double[] all = new double[size()];
-        for (double[] sum : sums) {
-            for (int k = 0; k < all.length; k++) {
-                all[k] += sum[k];
-            }
-        }
-        return all;
-    }
-
-    private void subtract(double[] part, double[] w) {
-        int parts = (w.length + ROWS - 1) / ROWS;
-        Parallel.run(parts, p -> {
-            int to = Math.min(w.length, (p + 1) * ROWS);
-            for (int k = 0; k < part.length; k++) {
-                double f = part[k];
-                double[] v = vectors.get(k);
-                for (int i = p * ROWS; i < to; i++) {
-                    w[i] -= f * v[i];
+    /**
+     * Orthogonalises a block of vectors that are expected to lie mostly along the vectors from {@code local} on, as images
+     * of a Lanczos step do: first against those, then against all, then among themselves; and adds what is left.
+     *
+     * @param w overwritten; become part of the basis
+     * @param local first of the vectors along which the block is known to lie
+     * @param coefficients one row for each vector of the block, as in {@link #orthogonalise}
+     */
+    void orthogonalise(double[][] w, int local, double[][] coefficients) {
+        takeOut(w, local, coefficients);
+        takeOut(w, 0, coefficients);
+        double[][] bw = b.multiply(w);
+        int old = size();
+        for (int k = 0; k < w.length; k++) {
+            double before = Math.sqrt(Math.max(0, dot(w[k], bw[k])));
+            for (int pass = 0; pass < 2; pass++) {
+                for (int j = old; j < size(); j++) {
+                    double c = dot(products.get(j), w[k]);
+                    coefficients[k][j] += c;
+                    subtract(c, vectors.get(j), w[k]);
+                    subtract(c, products.get(j), bw[k]);
                 }
             }
+            double left = Math.sqrt(Math.max(0, dot(w[k], bw[k])));
+            double whole = Math.hypot(length(coefficients[k]), left);
+            if (left > 1e-3 * before && before > 1e-6 * whole) {
+                add(w[k], bw[k], left, whole, coefficients[k]);
+            } else {
+                // Nearly in the span of the others: with care, one by one.
+                orthogonalise(w[k], coefficients[k]);
+            }
+        }
+    }
+
+    private static double length(double[] coefficients) {
+        double sum = 0;
+        for (double c : coefficients) {
+            sum += c * c;
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Takes out what the vectors of a block have along those of the basis, and adds it to the coefficients. */
+    private void takeOut(double[][] w, int from, double[][] coefficients) {
+        int count = size() - from;
+        if (count == 0) {
+            return;
+        }
+        int n = b.order();
+        int parts = (n + ROWS - 1) / ROWS;
+        double[][][] sums = new double[parts][w.length][count];
+        Parallel.run(parts, part -> {
+            int to = Math.min(n, (part + 1) * ROWS);
+            for (int r = part * ROWS; r < to; r += STRIP) {
+                Strips.addDots(products.subList(from, size()), w, r, Math.min(to, r + STRIP), sums[part]);
+            }
         });
+        double[][] all = new double[w.length][count];
+        for (double[][] sum : sums) {
+            for (int k = 0; k < w.length; k++) {
+                for (int i = 0; i < count; i++) {
+                    all[k][i] += sum[k][i];
+                }
+            }
+        }
+        Parallel.run(parts, part -> {
+            int to = Math.min(n, (part + 1) * ROWS);
+            for (int r = part * ROWS; r < to; r += STRIP) {
+                Strips.addCombination(-1, vectors.subList(from, size()), all, w, r, Math.min(to, r + STRIP));
+            }
+        });
+        for (int k = 0; k < w.length; k++) {
+            for (int i = 0; i < count; i++) {
+                coefficients[k][from + i] += all[k][i];
+            }
+        }
+    }
+
+    private static void subtract(double factor, double[] v, double[] w) {
+        for (int i = 0; i < w.length; i++) {
+            w[i] -= factor * v[i];
+        }
+    }
+
+    private static void scale(double[] v, double factor) {
+        for (int i = 0; i < v.length; i++) {
+            v[i] *= factor;
+        }
     }
 
     /** Linear combinations of the first rows[0].length vectors, or of their products with B. */
@@ -131,39 +184,14 @@ final class Basis {
         int parts = (n + ROWS - 1) / ROWS;
         Parallel.run(parts, part -> {
             int to = Math.min(n, (part + 1) * ROWS);
-            for (int r = 0; r < rows.length; r++) {
-                double[] target = out[r];
-                for (int k = 0; k < rows[r].length; k++) {
-                    double f = rows[r][k];
-                    double[] v = from.get(k);
-                    for (int i = part * ROWS; i < to; i++) {
-                        target[i] += f * v[i];
-                    }
-                }
+            for (int r = part * ROWS; r < to; r += STRIP) {
+                Strips.addCombination(1, from, rows, out, r, Math.min(to, r + STRIP));
             }
         });
         return out;
     }
 
     static double dot(double[] x, double[] y) {
-        return dot(x, y, 0, x.length);
-    }
-
-    private static double dot(double[] x, double[] y, int from, int to) {
-        double s0 = 0;
-        double s1 = 0;
-        double s2 = 0;
-        double s3 = 0;
-        int i = from;
-        for (; i + 4 <= to; i += 4) {
-            s0 += x[i] * y[i];
-            s1 += x[i + 1] * y[i + 1];
-            s2 += x[i + 2] * y[i + 2];
-            s3 += x[i + 3] * y[i + 3];
-        }
-        for (; i < to; i++) {
-            s0 += x[i] * y[i];
-        }
-        return s0 + s1 + (s2 + s3);
+        return Strips.dot(x, y, 0, x.length);
     }
 }

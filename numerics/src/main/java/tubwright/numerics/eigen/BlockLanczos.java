@@ -27,9 +27,13 @@ final class BlockLanczos {
      * @param values eigenvalues of the operator
      * @param vectors of unit norm in B
      * @param converged whether all wanted ones are to the tolerance
+     * @param residuals over the eigenvalues
      * @param solves vectors the operator was applied to
      */
-    record Ritz(double[] values, double[][] vectors, boolean converged, int solves) {}
+    record Ritz(double[] values, double[][] vectors, boolean converged, double[] residuals, int solves) {
+        /** Nothing known. */
+        static final Ritz NONE = new Ritz(new double[0], new double[0][], true, new double[0], 0);
+    }
 
     /** Residual over eigenvalue of the operator; the error of eigenvalues goes with its square. */
     private static final double TOLERANCE = 1e-9;
@@ -46,6 +50,9 @@ final class BlockLanczos {
     private final Basis basis;
     private final double[][] h;
     private int processed;
+    /** First of the vectors along which the next images will mostly lie. */
+    private int local;
+
     private int solves;
 
     /**
@@ -63,7 +70,7 @@ final class BlockLanczos {
         random = new SplittableRandom(seed);
         basis = new Basis(b);
         int wanted = high + low;
-        most = wanted + Math.max(wanted, 16) + 4 * this.block;
+        most = wanted + Math.max(wanted, 24) + 8 * this.block;
         h = new double[most + 2 * this.block][most + 2 * this.block];
     }
 
@@ -130,14 +137,15 @@ final class BlockLanczos {
         }
         double[][] w = operator.apply(v, bv);
         solves += w.length;
+        double[][] coefficients = new double[w.length][h.length];
+        basis.orthogonalise(w, local, coefficients);
         for (int k = from; k < to; k++) {
-            double[] coefficients = new double[h.length];
-            basis.orthogonalise(w[k - from], coefficients);
             for (int i = 0; i < basis.size(); i++) {
-                h[i][k] = coefficients[i];
+                h[i][k] = coefficients[k - from][i];
             }
         }
         processed = to;
+        local = from;
         return true;
     }
 
@@ -239,6 +247,7 @@ final class BlockLanczos {
             basis.addOrthonormal(next.get(r), nextProducts.get(r));
         }
         processed = s.length;
+        local = 0;
     }
 
     private Ritz result(DenseEigen ritz, boolean[] wanted, boolean converged) {
@@ -252,26 +261,34 @@ final class BlockLanczos {
                 s[next++] = ritz.vectors()[k];
             }
         }
-        double[][] vectors = basis.combine(s, false);
-        purify(vectors);
-        return new Ritz(values, vectors, converged, solves);
+        double[][] vectors = purified(s, values);
+        double[] residuals = new double[values.length];
+        for (int k = 0; k < residuals.length; k++) {
+            residuals[k] = residual(s[k]) / Math.abs(values[k]);
+        }
+        return new Ritz(values, vectors, converged, residuals, solves);
     }
 
-    /** One more application of the operator takes out what rounding has put where B sees nothing. */
-    private void purify(double[][] vectors) {
-        double[][] products = new double[vectors.length][];
-        for (int k = 0; k < vectors.length; k++) {
-            products[k] = b.multiply(vectors[k]);
-        }
-        double[][] images = operator.apply(vectors, products);
-        solves += images.length;
-        for (int k = 0; k < vectors.length; k++) {
-            double norm = Math.sqrt(Basis.dot(images[k], b.multiply(images[k])));
-            double sign = Basis.dot(images[k], products[k]) < 0 ? -1 : 1;
-            for (int i = 0; i < images[k].length; i++) {
-                vectors[k][i] = sign * images[k][i] / norm;
+    /**
+     * Ritz vectors after one more application of the operator, which takes out what rounding has put where B sees nothing.
+     * It costs no solve: by the recurrence the image of V s is θ V s and the coupling along the vectors that come next
+     * (Nour-Omid, Parlett, Ericsson and Jensen 1987, Math. Comput. 48:663).
+     */
+    private double[][] purified(double[][] s, double[] values) {
+        double[][] rows = new double[s.length][];
+        for (int k = 0; k < s.length; k++) {
+            double[] c = coupling(s[k]);
+            rows[k] = Arrays.copyOf(s[k], processed + c.length);
+            double square = 1;
+            for (int r = 0; r < c.length; r++) {
+                rows[k][processed + r] = c[r] / values[k];
+                square += rows[k][processed + r] * rows[k][processed + r];
+            }
+            for (int i = 0; i < rows[k].length; i++) {
+                rows[k][i] /= Math.sqrt(square);
             }
         }
+        return basis.combine(rows, false);
     }
 
     private static int count(boolean[] flags) {

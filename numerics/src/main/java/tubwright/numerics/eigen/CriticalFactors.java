@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.Factorisation;
+import tubwright.numerics.SingularMatrixException;
 import tubwright.numerics.SymmetricMatrix;
 
 /**
@@ -14,16 +15,22 @@ import tubwright.numerics.SymmetricMatrix;
  * smallest negative ones (load reversed).
  *
  * <p>Lanczos in the inner product of K, first on -K⁻¹G, whose eigenvalues are 1/λ and which needs only the factorisation
- * of K. Where these crowd and convergence is slow, K + σG with σ short of the lowest factor is factorised and the
- * iteration continues on (K + σG)⁻¹K, whose eigenvalues are λ/(λ - σ) (buckling mode of Grimes, Lewis and Simon 1994,
- * SIAM J. Matrix Anal. Appl. 15:228).
+ * of K. Where these crowd and convergence is slow, K + σG with σ beyond or among the factors asked for is factorised, which
+ * counts those before it at once, and the iteration continues on -σ(K + σG)⁻¹G, whose eigenvalues are σ/(λ - σ) (buckling mode of
+ * Grimes, Lewis and Simon 1994, SIAM J. Matrix Anal. Appl. 15:228, less the identity).
  */
 public final class CriticalFactors {
     private static final int BLOCK = 4;
     private static final int GUARD = 1;
     private static final int EASY_RESTARTS = 0;
     private static final int RESTARTS = 40;
-    private static final int ATTEMPTS = 6;
+    /** How many more than twice those asked for may lie before a shift. */
+    private static final int SPARE = 8;
+
+    /** Residual over eigenvalue up to which an estimate is good enough to place a shift by. */
+    private static final double BELIEVED = 0.35;
+
+    private static final int ATTEMPTS = 12;
 
     private final SymmetricMatrix k;
     private final SymmetricMatrix g;
@@ -64,9 +71,8 @@ public final class CriticalFactors {
     }
 
     private Both both(int positive, int negative) {
-        BlockLanczos.Ritz none = new BlockLanczos.Ritz(new double[0], new double[0][], true, 0);
         BlockLanczos.Ritz ritz = new BlockLanczos(k, inverse(), BLOCK, guarded(positive), guarded(negative), 1)
-                .run(none, List.of(), EASY_RESTARTS);
+                .run(BlockLanczos.Ritz.NONE, List.of(), EASY_RESTARTS);
         solves += ritz.solves();
         EigenPairs up = side(1, positive, ritz);
         EigenPairs down = side(-1, negative, ritz);
@@ -79,11 +85,10 @@ public final class CriticalFactors {
 
     private BlockLanczos.Operator inverse() {
         return (v, bv) -> {
-            double[][] w = new double[v.length][];
-            for (int i = 0; i < v.length; i++) {
-                w[i] = g.multiply(v[i]);
-                for (int j = 0; j < w[i].length; j++) {
-                    w[i][j] = -w[i][j];
+            double[][] w = g.multiply(v);
+            for (double[] x : w) {
+                for (int j = 0; j < x.length; j++) {
+                    x[j] = -x[j];
                 }
             }
             ofK.solveInPlace(w);
@@ -98,7 +103,7 @@ public final class CriticalFactors {
         boolean converged = first.converged();
         int wanted = guarded(count);
         if (count > 0 && !converged && factors.length > 0) {
-            return shifted(sign, count, factors, vectors);
+            return shifted(sign, count, factors, reliable(sign, first), vectors);
         }
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             if (factors.length == 0 || count == 0) {
@@ -117,12 +122,16 @@ public final class CriticalFactors {
             }
             wanted += Math.max(0, counted - cut.below());
             BlockLanczos.Ritz known = new BlockLanczos.Ritz(
-                    Arrays.stream(factors).map(f -> 1 / f).toArray(), vectors.toArray(new double[0][]), true, 0);
+                    Arrays.stream(factors).map(f -> 1 / f).toArray(),
+                    vectors.toArray(new double[0][]),
+                    true,
+                    new double[factors.length],
+                    0);
             BlockLanczos.Ritz more = new BlockLanczos(k, scaledInverse(sign), BLOCK, wanted, 0, 2 + attempt)
                     .run(known, List.of(), RESTARTS);
             solves += more.solves();
             if (!more.converged()) {
-                return shifted(sign, count, factors, vectors);
+                return shifted(sign, count, factors, factors.length, vectors);
             }
             vectors = new ArrayList<>();
             factors = factors(1, more, vectors);
@@ -145,51 +154,128 @@ public final class CriticalFactors {
                 };
     }
 
-    /** Buckling mode with a shift short of the lowest factor. */
-    private EigenPairs shifted(int sign, int count, double[] estimates, List<double[]> start) {
+    /** How many of the lowest estimates of one sign can be believed to some ten per cent. */
+    private static int reliable(int sign, BlockLanczos.Ritz ritz) {
+        int n = ritz.values().length;
+        int reliable = 0;
+        for (int i = 0; i < n; i++) {
+            int at = sign > 0 ? i : n - 1 - i;
+            if (!(sign * ritz.values()[at] > 0) || ritz.residuals()[at] > BELIEVED) {
+                break;
+            }
+            reliable++;
+        }
+        return reliable;
+    }
+
+    /**
+     * Iterates about a shift placed just beyond the factors asked for, or beyond those of them that the first run has told.
+     * Its factorisation counts what lies before it, so that in the first case no other count is needed.
+     */
+    private EigenPairs shifted(int sign, int count, double[] estimates, int reliable, List<double[]> start) {
+        int inside = Math.min(Math.min(count, reliable), estimates.length);
         double shift = 0.9 * estimates[0];
+        if (inside > 0) {
+            double last = estimates[inside - 1];
+            shift = 1.05 * last;
+            if (inside < estimates.length && estimates[inside] > last * (1 + 1e-7)) {
+                shift = Math.min(shift, 0.5 * (last + estimates[inside]));
+            }
+        }
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             try (Factorisation factor = analysis.factorise(k.plus(sign * shift, g))) {
                 factorisations++;
-                if (factor.negativePivots() > 0) {
-                    shift *= 0.7;
-                    continue;
+                int before = factor.negativePivots();
+                if (before <= 2 * count + SPARE) {
+                    return shifted(sign, count, shift, before, factor, start);
                 }
-                return shifted(sign, count, shift, factor, start);
+                shift *= attempt < 2 ? 0.8 : 0.4;
+            } catch (SingularMatrixException e) {
+                shift *= 1 + 1e-4;
             }
         }
         throw disagreement();
     }
 
-    private EigenPairs shifted(int sign, int count, double shift, Factorisation factor, List<double[]> start) {
-        BlockLanczos.Operator operator = (v, bv) -> factor.solve(bv);
-        int wanted = guarded(count);
-        BlockLanczos.Ritz ritz = new BlockLanczos.Ritz(new double[0], new double[0][], true, 0);
+    private EigenPairs shifted(
+            int sign, int count, double shift, int before, Factorisation factor, List<double[]> start) {
+        // Eigenvalues σ/(λ - σ): those before the shift lie below -1, those beyond above 0, the other sign's between.
+        BlockLanczos.Operator operator = (v, bv) -> {
+            double[][] w = g.multiply(v);
+            for (double[] x : w) {
+                for (int j = 0; j < x.length; j++) {
+                    x[j] *= -sign * shift;
+                }
+            }
+            factor.solveInPlace(w);
+            return w;
+        };
+        BlockLanczos.Ritz ritz = BlockLanczos.Ritz.NONE;
+        int low = before;
+        int high = before >= count ? 0 : guarded(count) - before;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            List<double[]> from =
-                    attempt == 0 ? start.stream().map(double[]::clone).toList() : List.of();
-            ritz = new BlockLanczos(k, operator, BLOCK, wanted, 0, 20 + attempt).run(ritz, from, RESTARTS);
+            List<double[]> from = attempt == 0 ? mixed(start) : List.of();
+            ritz = new BlockLanczos(k, operator, BLOCK, high, low, 20 + attempt).run(ritz, from, RESTARTS);
             solves += ritz.solves();
             if (!ritz.converged()) {
                 throw new EigenException("The lowest critical factors did not converge; too many lie close together");
             }
             List<double[]> vectors = new ArrayList<>();
-            List<Double> list = new ArrayList<>();
-            for (int i = 0; i < ritz.values().length; i++) {
-                if (ritz.values()[i] > 1 + 1e-9) {
-                    list.add(shift * ritz.values()[i] / (ritz.values()[i] - 1));
-                    vectors.add(ritz.vectors()[i]);
-                }
+            double[] factors = aboutShift(shift, ritz, vectors);
+            int found = (int) Arrays.stream(factors).filter(f -> f < shift).count();
+            if (found < before) {
+                low += before - found;
+                continue;
             }
-            double[] factors = list.stream().mapToDouble(Double::doubleValue).toArray();
+            if (before >= count) {
+                return pairs(sign, count, factors, vectors, new Spectrum.Cut(shift, before));
+            }
             Spectrum.Cut cut = Spectrum.cut(factors, Math.min(count, factors.length), 0);
-            int counted = counted(sign, cut.bound());
+            int counted = cut.below() == before ? before : counted(sign, cut.bound());
             if (counted == cut.below()) {
                 return pairs(sign, count, factors, vectors, cut);
             }
-            wanted += Math.max(0, counted - cut.below());
+            high += Math.max(0, counted - cut.below());
         }
         throw disagreement();
+    }
+
+    /** Factors as positive numbers, rising; their vectors are appended. */
+    private static double[] aboutShift(double shift, BlockLanczos.Ritz ritz, List<double[]> vectors) {
+        int n = ritz.values().length;
+        int firstNegative = 0;
+        while (firstNegative < n && ritz.values()[firstNegative] > 0) {
+            firstNegative++;
+        }
+        double[] factors = new double[n];
+        int count = 0;
+        // In falling order the negative ones bring the factors before the shift, rising; then come those beyond.
+        for (int step = 0; step < n; step++) {
+            int i = (firstNegative + step) % n;
+            double value = ritz.values()[i];
+            if (value < -1 || value > 0) {
+                factors[count++] = shift * (1 + 1 / value);
+                vectors.add(ritz.vectors()[i]);
+            }
+        }
+        return Arrays.copyOf(factors, count);
+    }
+
+    /** One block of vectors in which all the estimates have a part. */
+    private static List<double[]> mixed(List<double[]> estimates) {
+        List<double[]> block = new ArrayList<>();
+        for (int i = 0; i < estimates.size(); i++) {
+            if (i < BLOCK) {
+                block.add(estimates.get(i).clone());
+            } else {
+                double[] sum = block.get(i % BLOCK);
+                double[] more = estimates.get(i);
+                for (int j = 0; j < sum.length; j++) {
+                    sum[j] += more[j];
+                }
+            }
+        }
+        return block;
     }
 
     /** Factors of one sign as positive numbers, rising; their vectors are appended. */

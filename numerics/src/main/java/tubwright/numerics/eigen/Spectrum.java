@@ -66,21 +66,23 @@ final class Spectrum {
         SymmetricMatrix absK = magnitudes(k);
         SymmetricMatrix absM = magnitudes(m);
         double[] errors = new double[values.length];
-        for (int p = 0; p < errors.length; p++) {
-            double[] x = vectors[p];
-            double[] absX = new double[x.length];
-            for (int i = 0; i < x.length; i++) {
-                absX[i] = Math.abs(x[i]);
+        double[][] kx = k.multiply(vectors);
+        double[][] mx = m.multiply(vectors);
+        double[][] sizes = new double[vectors.length][];
+        for (int p = 0; p < sizes.length; p++) {
+            sizes[p] = vectors[p].clone();
+            for (int i = 0; i < sizes[p].length; i++) {
+                sizes[p][i] = Math.abs(sizes[p][i]);
             }
-            double[] kx = k.multiply(x);
-            double[] mx = m.multiply(x);
-            double[] sizeK = absK.multiply(absX);
-            double[] sizeM = absM.multiply(absX);
+        }
+        double[][] sizeK = magnitudes(k).multiply(sizes);
+        double[][] sizeM = magnitudes(m).multiply(sizes);
+        for (int p = 0; p < errors.length; p++) {
             double worst = 0;
             double scale = 0;
-            for (int i = 0; i < x.length; i++) {
-                worst = Math.max(worst, Math.abs(kx[i] - values[p] * mx[i]));
-                scale = Math.max(scale, sizeK[i] + Math.abs(values[p]) * sizeM[i]);
+            for (int i = 0; i < kx[p].length; i++) {
+                worst = Math.max(worst, Math.abs(kx[p][i] - values[p] * mx[p][i]));
+                scale = Math.max(scale, sizeK[p][i] + Math.abs(values[p]) * sizeM[p][i]);
             }
             errors[p] = scale == 0 ? 0 : worst / scale;
         }

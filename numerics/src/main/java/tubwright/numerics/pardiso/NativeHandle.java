@@ -51,6 +51,8 @@ final class NativeHandle implements AutoCloseable {
 
     /** A pivot this small against the diagonal it came from is rounding. */
     private static final double TINY = 1e-13;
+    /** Right-hand sides solved in one call: more of them share little more of the reading of the factor. */
+    private static final int AT_ONCE = 16;
 
     private final Pardiso pardiso;
     private final SymmetricPattern pattern;
@@ -66,6 +68,10 @@ final class NativeHandle implements AutoCloseable {
     private final MemorySegment[] arguments;
     private final double[] scale;
     private long factorEntries;
+    /** Right-hand sides and solutions off the heap, kept from call to call. */
+    private Arena spare = Arena.ofShared();
+
+    private MemorySegment workspace = MemorySegment.NULL;
 
     NativeHandle(Pardiso pardiso, SymmetricPattern pattern, Definiteness definiteness) {
         this.pardiso = pardiso;
@@ -225,34 +231,50 @@ final class NativeHandle implements AutoCloseable {
     void solveInPlace(double[][] vectors) {
         int n = order();
         int count = vectors.length;
-        try (Arena local = Arena.ofShared()) {
-            MemorySegment b = local.allocate(8L * n * count, 64);
-            MemorySegment x = local.allocate(8L * n * count, 64);
-            for (int k = 0; k < count; k++) {
-                if (vectors[k].length != n) {
-                    throw new IllegalArgumentException("Need vectors of length " + n);
-                }
-                long base = (long) k * n;
-                for (int i = 0; i < n; i++) {
-                    b.setAtIndex(JAVA_DOUBLE, base + i, vectors[k][i] * scale[i]);
-                }
-            }
-            rightHandSides.set(JAVA_INT, 0, count);
-            arguments[RIGHT] = b;
-            arguments[SOLUTION] = x;
-            try {
-                run(SOLVE);
-            } finally {
-                arguments[RIGHT] = MemorySegment.NULL;
-                arguments[SOLUTION] = MemorySegment.NULL;
-            }
-            for (int k = 0; k < count; k++) {
-                long base = (long) k * n;
-                for (int i = 0; i < n; i++) {
-                    vectors[k][i] = x.getAtIndex(JAVA_DOUBLE, base + i) * scale[i];
-                }
+        for (double[] vector : vectors) {
+            if (vector.length != n) {
+                throw new IllegalArgumentException("Need vectors of length " + n);
             }
         }
+        for (int from = 0; from < count; from += AT_ONCE) {
+            solve(vectors, from, Math.min(count, from + AT_ONCE));
+        }
+    }
+
+    private void solve(double[][] vectors, int from, int to) {
+        int n = order();
+        int count = to - from;
+        long length = 8L * n * count;
+        if (workspace.byteSize() < 2 * length) {
+            spare.close();
+            spare = Arena.ofShared();
+            workspace = spare.allocate(2 * length, 64);
+        }
+        MemorySegment b = workspace.asSlice(0, length);
+        MemorySegment x = workspace.asSlice(length, length);
+        Parallel.run(count, k -> {
+            long base = (long) k * n;
+            double[] vector = vectors[from + k];
+            for (int i = 0; i < n; i++) {
+                b.setAtIndex(JAVA_DOUBLE, base + i, vector[i] * scale[i]);
+            }
+        });
+        rightHandSides.set(JAVA_INT, 0, count);
+        arguments[RIGHT] = b;
+        arguments[SOLUTION] = x;
+        try {
+            run(SOLVE);
+        } finally {
+            arguments[RIGHT] = MemorySegment.NULL;
+            arguments[SOLUTION] = MemorySegment.NULL;
+        }
+        Parallel.run(count, k -> {
+            long base = (long) k * n;
+            double[] vector = vectors[from + k];
+            for (int i = 0; i < n; i++) {
+                vector[i] = x.getAtIndex(JAVA_DOUBLE, base + i) * scale[i];
+            }
+        });
     }
 
     long factorEntries() {
@@ -330,6 +352,7 @@ final class NativeHandle implements AutoCloseable {
     public void close() {
         phase.set(JAVA_INT, 0, RELEASE_ALL);
         pardiso.call(arguments);
+        spare.close();
         arena.close();
     }
 }

@@ -71,7 +71,11 @@ public final class Cli {
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))
                 .addSubcommand(new SchemaCommand(terminal, bench))
-                .addSubcommand(new CommandLine(new RigCommand()).addSubcommand(new RigReadCommand(terminal)));
+                .addSubcommand(new CommandLine(new RigCommand())
+                        .addSubcommand(new RigPlanCommand(terminal))
+                        .addSubcommand(new RigReadCommand(terminal))
+                        .addSubcommand(new RigExplainCommand(terminal))
+                        .addSubcommand(new RigPredictCommand(terminal)));
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
         line.setOut(new PrintWriter(terminal.out(), true));
         line.setErr(new PrintWriter(terminal.err(), true));

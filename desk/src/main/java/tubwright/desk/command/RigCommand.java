@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 /** {@code tubwright rig}: what has to do with the torsion rig. */
 @Command(
         name = "rig",
-        description = "What a torsion test says: from the readings to stiffness, loop and twist line.",
+        description = "Around the torsion rig: plan the test, read it, explain it by the model, foretell the next tub.",
         synopsisHeading = "Usage: ",
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n")

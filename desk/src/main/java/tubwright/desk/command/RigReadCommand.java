@@ -121,7 +121,7 @@ final class RigReadCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private static String text(Path file) throws IOException {
+    static String text(Path file) throws IOException {
         try {
             return Files.readString(file);
         } catch (MalformedInputException e) {

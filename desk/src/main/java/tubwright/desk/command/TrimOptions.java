@@ -9,7 +9,7 @@ import tubwright.desk.work.TrimWork;
 
 /** What the commands about taking weight out have in common. */
 final class TrimOptions {
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
+    @Parameters(index = "0", paramLabel = "DIR", description = "Folder of the design, or its file.")
     private Path place;
 
     @Option(

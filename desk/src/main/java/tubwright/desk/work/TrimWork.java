@@ -186,7 +186,7 @@ public final class TrimWork {
                         "case", name.get(), cases.stream().map(Case::name).toList()));
     }
 
-    private static UserMistake unknown(String what, String name, List<String> known) {
+    static UserMistake unknown(String what, String name, List<String> known) {
         return new UserMistake("there is no " + what + " \"" + name + "\""
                 + NearestName.of(name, known)
                         .map(n -> "; did you mean \"" + n + "\"?")

@@ -15,17 +15,24 @@ import tubwright.engine.structure.Tub;
  * @param mean θ after it
  * @param covariance of θ after it
  * @param tested name of the tub that was tested
+ * @param mass of that tub as computed, kg
  * @param source file of the readings
  * @param stamp when it was made, in words
  */
 public record Calibration(
-        List<Doubt> doubts, double[] mean, double[][] covariance, String tested, String source, String stamp) {
+        List<Doubt> doubts,
+        double[] mean,
+        double[][] covariance,
+        String tested,
+        double mass,
+        String source,
+        String stamp) {
     public Calibration {
         doubts = List.copyOf(doubts);
     }
 
     /** What an explanation leaves for later. */
-    public static Calibration of(Explanation explanation, String tested, String source, String stamp) {
+    public static Calibration of(Explanation explanation, String tested, double mass, String source, String stamp) {
         Update update = explanation.update();
         int[] kept = java.util.stream.IntStream.range(0, update.doubts().size())
                 .filter(i -> !update.doubts().get(i).ofTheTest())
@@ -40,7 +47,7 @@ public record Calibration(
                 covariance[a][b] = update.covariance()[kept[a]][kept[b]];
             }
         }
-        return new Calibration(doubts, mean, covariance, tested, source, stamp);
+        return new Calibration(doubts, mean, covariance, tested, mass, source, stamp);
     }
 
     /**
@@ -69,12 +76,12 @@ public record Calibration(
                 }
             }
         }
-        return new Calibration(all, m, c, tested, source, stamp);
+        return new Calibration(all, m, c, tested, mass, source, stamp);
     }
 
     /** A calibration that knows nothing yet: every doubt with its spread before any test. */
     public static Calibration none(Tub tub, Case.Torsion loading) {
-        return new Calibration(List.of(), new double[0], new double[0][0], "", "", "").on(tub, loading);
+        return new Calibration(List.of(), new double[0], new double[0][0], "", Double.NaN, "", "").on(tub, loading);
     }
 
     private Optional<Integer> find(Doubt doubt) {

@@ -48,6 +48,19 @@ public sealed interface Doubt {
         }
     }
 
+    /** Everything laid in one zone: a ply forgotten or turned, resin rich or dry, by the zone's name. */
+    record ZoneStiffness(String zone, double spread) implements Doubt {
+        @Override
+        public String name() {
+            return "layup of " + zone;
+        }
+
+        @Override
+        public Doubt spread(double other) {
+            return new ZoneStiffness(zone, other);
+        }
+    }
+
     /** All stiffnesses of a joint, by the name of its line. */
     record JointStiffness(String line, double spread) implements Doubt {
         @Override

@@ -29,6 +29,9 @@ public final class Doubts {
     /** Rolled sheet: common practice, no source. */
     public static final double SHEET = 0.02;
 
+    /** One zone against the others of the same tub: common practice, no source. */
+    public static final double ZONE = 0.05;
+
     /** Shear modulus of honeycomb and foam from sheet to sheet: common practice, no source. */
     public static final double CORE = 0.12;
 
@@ -37,7 +40,7 @@ public final class Doubts {
 
     private Doubts() {}
 
-    /** What may differ in this tub under this case, in the order laminates, cores, joints, hardpoints. */
+    /** What may differ in this tub under this case, in the order laminates, cores, zones, joints, hardpoints. */
     public static List<Doubt> of(Tub tub, Case.Torsion loading) {
         Set<String> plies = new TreeSet<>();
         Set<String> sheets = new TreeSet<>();
@@ -64,6 +67,9 @@ public final class Doubts {
         plies.forEach(name -> doubts.add(new Doubt.LaminateStiffness(name, LAMINATE)));
         sheets.forEach(name -> doubts.add(new Doubt.LaminateStiffness(name, SHEET)));
         cores.forEach(name -> doubts.add(new Doubt.CoreShear(name, CORE)));
+        tub.layout().zones().stream()
+                .filter(zone -> tub.laminates().containsKey(zone.name()))
+                .forEach(zone -> doubts.add(new Doubt.ZoneStiffness(zone.name(), ZONE)));
         Set<String> lines = new LinkedHashSet<>();
         tub.joints().forEach(joint -> lines.add(joint.line()));
         lines.forEach(line -> doubts.add(new Doubt.JointStiffness(line, JOINT)));
@@ -84,6 +90,7 @@ public final class Doubts {
     public static Tub applied(Tub tub, Case.Torsion loading, List<Doubt> doubts, double[] logarithms) {
         Map<String, Double> moduli = new HashMap<>();
         Map<String, Double> shear = new HashMap<>();
+        Map<String, Double> zones = new HashMap<>();
         Map<String, Double> lines = new HashMap<>();
         double held = 1;
         for (int i = 0; i < logarithms.length; i++) {
@@ -91,6 +98,7 @@ public final class Doubts {
             switch (doubts.get(i)) {
                 case Doubt.LaminateStiffness d -> moduli.put(d.material(), factor);
                 case Doubt.CoreShear d -> shear.put(d.material(), factor);
+                case Doubt.ZoneStiffness d -> zones.put(d.zone(), factor);
                 case Doubt.JointStiffness d -> lines.put(d.line(), factor);
                 case Doubt.HeldInserts _ -> held = factor;
                 case Doubt.TorqueScale _, Doubt.RigGive _ -> {
@@ -98,13 +106,15 @@ public final class Doubts {
                 }
             }
         }
-        Map<Material, Material> made = new HashMap<>();
+        Scaling scaling = new Scaling(moduli, shear, new HashMap<>());
         Map<String, Laminate> laminates = new HashMap<>();
         tub.laminates()
                 .forEach((name, laminate) -> laminates.put(
-                        name, new Laminate(layers(laminate.layers(), moduli, shear, made), laminate.reference())));
+                        name,
+                        new Laminate(
+                                scaling.of(laminate.layers(), zones.getOrDefault(name, 1.0)), laminate.reference())));
         Map<String, List<Layer>> patches = new HashMap<>();
-        tub.patchPlies().forEach((name, layers) -> patches.put(name, layers(layers, moduli, shear, made)));
+        tub.patchPlies().forEach((name, layers) -> patches.put(name, scaling.of(layers, 1)));
         List<Joint> joints = tub.joints().stream()
                 .map(joint -> joint.stiffer(lines.getOrDefault(joint.line(), 1.0)))
                 .toList();
@@ -117,39 +127,50 @@ public final class Doubts {
         return tub.with(laminates, patches, joints, hardpoints);
     }
 
-    private static List<Layer> layers(
-            List<Layer> layers, Map<String, Double> moduli, Map<String, Double> shear, Map<Material, Material> made) {
-        return layers.stream()
-                .map(layer -> new Layer(
-                        made.computeIfAbsent(layer.material(), material -> scaled(material, moduli, shear)),
-                        layer.thickness(),
-                        layer.angle(),
-                        layer.role()))
-                .toList();
-    }
+    private record Made(Material material, double zone) {}
 
-    private static Material scaled(Material material, Map<String, Double> moduli, Map<String, Double> shear) {
-        double factor = moduli.getOrDefault(material.name(), 1.0);
-        return switch (material) {
-            case Ply ply ->
-                new Ply(ply.name(), ply.description(), ply.form(), ply.properties(), scaled(ply.elasticity(), factor));
-            case Metal metal ->
-                new Metal(metal.name(), metal.description(), metal.properties(), scaled(metal.elasticity(), factor));
-            case Core core -> {
-                double g = shear.getOrDefault(core.name(), 1.0);
-                Elasticity e = core.elasticity();
-                yield new Core(
-                        core.name(),
-                        core.description(),
-                        core.form(),
-                        core.properties(),
-                        new Elasticity(e.e1(), e.e2(), e.nu12(), e.g12(), g * e.g13(), g * e.g23()));
-            }
-            case Adhesive _ -> material;
-        };
-    }
+    /** Materials with their factors on, each made once so that equal layers stay equal. */
+    private record Scaling(Map<String, Double> moduli, Map<String, Double> shear, Map<Made, Material> made) {
+        List<Layer> of(List<Layer> layers, double zone) {
+            return layers.stream()
+                    .map(layer -> new Layer(
+                            made.computeIfAbsent(new Made(layer.material(), zone), m -> scaled(m.material, zone)),
+                            layer.thickness(),
+                            layer.angle(),
+                            layer.role()))
+                    .toList();
+        }
 
-    private static Elasticity scaled(Elasticity e, double f) {
-        return new Elasticity(f * e.e1(), f * e.e2(), e.nu12(), f * e.g12(), f * e.g13(), f * e.g23());
+        private Material scaled(Material material, double zone) {
+            double factor = zone * moduli.getOrDefault(material.name(), 1.0);
+            return switch (material) {
+                case Ply ply ->
+                    new Ply(
+                            ply.name(),
+                            ply.description(),
+                            ply.form(),
+                            ply.properties(),
+                            scaled(ply.elasticity(), factor, factor));
+                case Metal metal ->
+                    new Metal(
+                            metal.name(),
+                            metal.description(),
+                            metal.properties(),
+                            scaled(metal.elasticity(), factor, factor));
+                case Core core ->
+                    new Core(
+                            core.name(),
+                            core.description(),
+                            core.form(),
+                            core.properties(),
+                            scaled(core.elasticity(), 1, zone * shear.getOrDefault(core.name(), 1.0)));
+                case Adhesive _ -> material;
+            };
+        }
+
+        private static Elasticity scaled(Elasticity e, double plane, double through) {
+            return new Elasticity(
+                    plane * e.e1(), plane * e.e2(), e.nu12(), plane * e.g12(), through * e.g13(), through * e.g23());
+        }
     }
 }

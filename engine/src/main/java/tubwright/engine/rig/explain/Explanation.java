@@ -66,6 +66,7 @@ public record Explanation(
      * @param doubts of the tub, see {@link Doubts#of}
      * @param modelError standard uncertainty of the model by its mesh, as a share
      * @param meshSize m
+     * @param derivativeSize mesh size for derivatives, m
      * @param solver backend
      * @param cancelled asked before each solution
      */
@@ -76,6 +77,7 @@ public record Explanation(
             List<Doubt> doubts,
             double modelError,
             double meshSize,
+            double derivativeSize,
             DirectSolver solver,
             BooleanSupplier cancelled) {
         Measured measured = Measured.of(reading);
@@ -88,13 +90,13 @@ public record Explanation(
             // Nobody knows how much a rig gives; half of the tub's own twist is a great deal.
             all.add(new Doubt.RigGive(0.5));
         }
-        TubTwistModel model =
-                new TubTwistModel(tub, loading, all, measured.stations(), measured.held(), meshSize, solver, cancelled);
+        TubTwistModel model = new TubTwistModel(
+                tub, loading, all, measured.stations(), measured.held(), meshSize, derivativeSize, solver, cancelled);
         Update update = Update.of(measured, all, model);
         double[] nothing = new double[all.size()];
         double predicted = model.stiffness(nothing);
         double calibrated = model.stiffness(update.mean());
-        double[] slope = NextTub.slope(model, all, update.mean(), calibrated);
+        double[] slope = model.slope(update.mean());
         double heldStation =
                 measured.held().orElse(reading.readings().setup().heldStation().orElse(loading.rearStation()));
         return new Explanation(

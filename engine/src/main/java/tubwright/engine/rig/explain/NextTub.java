@@ -22,8 +22,6 @@ import tubwright.numerics.DirectSolver;
  * @param solutions full solutions it took
  */
 public record NextTub(double stiffness, double uncalibrated, double spread, double uncalibratedSpread, int solutions) {
-    private static final double DIFFERENCE = 0.03;
-
     /**
      * Predicts.
      *
@@ -32,6 +30,7 @@ public record NextTub(double stiffness, double uncalibrated, double spread, doub
      * @param calibration as it bears on it, see {@link Calibration#on}
      * @param modelError standard uncertainty of the model by its mesh, as a share
      * @param meshSize m
+     * @param derivativeSize mesh size for derivatives, m
      * @param solver backend
      * @param cancelled asked before each solution
      */
@@ -41,20 +40,29 @@ public record NextTub(double stiffness, double uncalibrated, double spread, doub
             Calibration calibration,
             double modelError,
             double meshSize,
+            double derivativeSize,
             DirectSolver solver,
             BooleanSupplier cancelled) {
         List<Doubt> doubts = calibration.doubts();
         TubTwistModel model = new TubTwistModel(
-                tub, loading, doubts, new double[0], OptionalDouble.empty(), meshSize, solver, cancelled);
+                tub,
+                loading,
+                doubts,
+                new double[0],
+                OptionalDouble.empty(),
+                meshSize,
+                derivativeSize,
+                solver,
+                cancelled);
         double[] nothing = new double[doubts.size()];
         double uncalibrated = model.stiffness(nothing);
         double stiffness = model.stiffness(calibration.mean());
-        double[] slope = slope(model, doubts, calibration.mean(), stiffness);
+        double[] slope = model.slope(calibration.mean());
         double[][] prior = new double[doubts.size()][doubts.size()];
         for (int i = 0; i < prior.length; i++) {
             prior[i][i] = doubts.get(i).spread() * doubts.get(i).spread();
         }
-        double[] start = slope(model, doubts, nothing, uncalibrated);
+        double[] start = model.slope(nothing);
         return new NextTub(
                 stiffness,
                 uncalibrated,
@@ -76,19 +84,6 @@ public record NextTub(double stiffness, double uncalibrated, double spread, doub
     /** How many standard deviations a measured stiffness lies off the prediction, in ln. */
     public double score(double measured, double measuredSpread) {
         return Math.log(measured / stiffness) / Math.hypot(spread, measuredSpread);
-    }
-
-    /** Derivative of ln(stiffness) by θ. */
-    static double[] slope(TubTwistModel model, List<Doubt> doubts, double[] at, double stiffness) {
-        double[] slope = new double[doubts.size()];
-        for (int i = 0; i < slope.length; i++) {
-            if (!doubts.get(i).ofTheTest()) {
-                double[] aside = at.clone();
-                aside[i] -= DIFFERENCE;
-                slope[i] = Math.log(stiffness / model.stiffness(aside)) / DIFFERENCE;
-            }
-        }
-        return slope;
     }
 
     /** Standard deviation of a quantity with this derivative. */

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param explained the same by the model after the update
  * @param deviation standard uncertainty of the measured gain less the predicted one, rad/(N·m), the torque's scale
  *     included
- * @param guilty the doubt that explains most of the difference, if one explains at least half of it
+ * @param guilty the doubt that explains most of the difference, if one explains a good part of it
  */
 public record Segment(
         double from,
@@ -25,6 +25,8 @@ public record Segment(
         double explained,
         double deviation,
         Optional<Doubt> guilty) {
+    /** A doubt that explains less than this share of a difference is not blamed for it. */
+    private static final double SHARE = 0.35;
 
     /** Measured less predicted, rad/(N·m). */
     public double excess() {
@@ -88,7 +90,7 @@ public record Segment(
 
     private static Optional<Doubt> guilty(Update update, int at, int before, double excess) {
         Optional<Doubt> guilty = Optional.empty();
-        double most = 0.5 * Math.abs(excess);
+        double most = SHARE * Math.abs(excess);
         for (int d = 0; d < update.doubts().size(); d++) {
             double slope = update.derivative()[at][d] - (before < 0 ? 0 : update.derivative()[before][d]);
             double theta = update.mean()[d];

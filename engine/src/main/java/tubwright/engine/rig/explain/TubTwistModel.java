@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.rig.explain;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
@@ -16,7 +19,11 @@ import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.DirectSolver;
 
-/** The tub itself as the model: every question is answered by a full solution on one mesh. */
+/**
+ * The tub itself as the model: every new question is answered by a full solution on one mesh. Derivatives come from a
+ * mesh of their own, which may be coarser: what the mesh makes too stiff or too soft drops out of their ratios to what is
+ * read. Not for several threads.
+ */
 public final class TubTwistModel implements TwistModel {
     private final Tub tub;
     private final Case.Torsion loading;
@@ -26,6 +33,8 @@ public final class TubTwistModel implements TwistModel {
     private final Mesh mesh;
     private final DirectSolver solver;
     private final BooleanSupplier cancelled;
+    private final Optional<TubTwistModel> coarse;
+    private final Map<List<Double>, Turned> answered = new HashMap<>();
     private int solutions;
 
     /**
@@ -35,6 +44,7 @@ public final class TubTwistModel implements TwistModel {
      * @param stations of the gauge pairs, m
      * @param held station whose reading is subtracted, m
      * @param meshSize m
+     * @param derivativeSize mesh size for derivatives, m; not below {@code meshSize}
      * @param solver backend
      * @param cancelled asked before each solution
      */
@@ -45,6 +55,7 @@ public final class TubTwistModel implements TwistModel {
             double[] stations,
             OptionalDouble held,
             double meshSize,
+            double derivativeSize,
             DirectSolver solver,
             BooleanSupplier cancelled) {
         this.tub = tub;
@@ -55,12 +66,16 @@ public final class TubTwistModel implements TwistModel {
         this.mesh = Study.mesh(tub, meshSize);
         this.solver = solver;
         this.cancelled = cancelled;
+        this.coarse = derivativeSize > meshSize
+                ? Optional.of(new TubTwistModel(
+                        tub, loading, doubts, stations, held, derivativeSize, derivativeSize, solver, cancelled))
+                : Optional.empty();
     }
 
     @Override
     public double[] read(double[] logarithms) {
         Turned turned = turned(logarithms);
-        double[] angles = turned.angles;
+        double[] angles = turned.angles.clone();
         double scale = 1;
         double give = 0;
         for (int i = 0; i < logarithms.length; i++) {
@@ -88,14 +103,57 @@ public final class TubTwistModel implements TwistModel {
         return 1 / turned(logarithms).whole;
     }
 
-    /** How many full solutions were needed so far. */
+    @Override
+    public double[][] derivative(double[] logarithms) {
+        if (coarse.isEmpty()) {
+            return TwistModel.super.derivative(logarithms);
+        }
+        double[] fine = read(logarithms);
+        double[] rough = coarse.get().read(logarithms);
+        double[][] result = coarse.get().derivative(logarithms);
+        for (int k = 0; k < fine.length; k++) {
+            for (int i = 0; i < logarithms.length; i++) {
+                result[k][i] *= rough[k] == 0 ? 1 : fine[k] / rough[k];
+            }
+        }
+        return result;
+    }
+
+    /** Derivative of ln(stiffness) by the doubts; nothing for those of the test itself. */
+    public double[] slope(double[] logarithms) {
+        if (coarse.isPresent()) {
+            return coarse.get().slope(logarithms);
+        }
+        double here = stiffness(logarithms);
+        double[] slope = new double[logarithms.length];
+        for (int i = 0; i < slope.length; i++) {
+            if (!doubts.get(i).ofTheTest()) {
+                double[] aside = logarithms.clone();
+                aside[i] -= DIFFERENCE;
+                slope[i] = Math.log(here / stiffness(aside)) / DIFFERENCE;
+            }
+        }
+        return slope;
+    }
+
+    /** How many full solutions were needed so far, on either mesh. */
     public int solutions() {
-        return solutions;
+        return solutions + coarse.map(TubTwistModel::solutions).orElse(0);
     }
 
     private record Turned(double[] angles, double whole) {}
 
     private Turned turned(double[] logarithms) {
+        List<Double> asked = java.util.Arrays.stream(logarithms).boxed().toList();
+        Turned known = answered.get(asked);
+        if (known == null) {
+            known = solve(logarithms);
+            answered.put(asked, known);
+        }
+        return known;
+    }
+
+    private Turned solve(double[] logarithms) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("stopped");
         }

@@ -35,7 +35,6 @@ public record Update(
         double[][] derivative,
         double misfit,
         boolean converged) {
-    private static final double DIFFERENCE = 0.03;
     private static final int ROUNDS = 5;
     private static final int STEPS = 8;
     private static final double SHORTEST = 0.02;
@@ -65,7 +64,7 @@ public record Update(
         double[][] j = new double[0][];
         boolean converged = false;
         for (int round = 0; round < ROUNDS && !converged; round++) {
-            j = difference(model, theta, g);
+            j = model.derivative(theta);
             converged = largest(move(y, g, j, weight, theta, doubts), doubts) < STILL;
             double[][] following = MatrixUtils.createRealMatrix(j).getData();
             for (int step = 0; step < STEPS && !converged; step++) {
@@ -145,20 +144,6 @@ public record Update(
 
     private static RealMatrix inverse(RealMatrix symmetric) {
         return new CholeskyDecomposition(symmetric, 1e-9, 0).getSolver().getInverse();
-    }
-
-    private static double[][] difference(TwistModel model, double[] at, double[] g) {
-        double[][] j = new double[g.length][at.length];
-        for (int i = 0; i < at.length; i++) {
-            double[] aside = at.clone();
-            // Towards softer, where a stiff joint shows itself soonest.
-            aside[i] -= DIFFERENCE;
-            double[] read = model.read(aside);
-            for (int k = 0; k < g.length; k++) {
-                j[k][i] = (g[k] - read[k]) / DIFFERENCE;
-            }
-        }
-        return j;
     }
 
     private static void broyden(double[][] j, double[] step, double[] change) {

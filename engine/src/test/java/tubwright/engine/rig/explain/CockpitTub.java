@@ -10,7 +10,7 @@ import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Tub;
 
 /** A two-metre box with a cockpit between two walls: small enough to be solved some hundred times in a test. */
-final class CockpitTub {
+public final class CockpitTub {
     private static final String TEXT = """
             tub: box
             shape:
@@ -67,13 +67,13 @@ final class CockpitTub {
               size: 120 mm
             """;
 
-    static final Tub TUB = read();
-    static final Case.Torsion TORSION = (Case.Torsion) TUB.cases().getFirst();
+    public static final Tub TUB = read();
+    public static final Case.Torsion TORSION = (Case.Torsion) TUB.cases().getFirst();
 
     /** Gauge pairs of a test; the last is at the held end. */
-    static final double[] STATIONS = {0.15, 0.5, 0.72, 1.0, 1.38, 1.6};
+    public static final double[] STATIONS = {0.15, 0.5, 0.72, 1.0, 1.38, 1.6};
 
-    static final double HELD = 1.85;
+    public static final double HELD = 1.85;
 
     private CockpitTub() {}
 

@@ -38,6 +38,7 @@ class ExplanationTest {
                 CockpitTub.STATIONS,
                 held,
                 CockpitTub.TUB.meshSize(),
+                CockpitTub.TUB.meshSize(),
                 Solvers.best(),
                 () -> false);
     }
@@ -89,6 +90,7 @@ class ExplanationTest {
                 reading,
                 DOUBTS,
                 0.005,
+                CockpitTub.TUB.meshSize(),
                 CockpitTub.TUB.meshSize(),
                 Solvers.best(),
                 () -> false);
@@ -158,6 +160,7 @@ class ExplanationTest {
                 DOUBTS,
                 CockpitTub.STATIONS,
                 OptionalDouble.empty(),
+                CockpitTub.TUB.meshSize(),
                 CockpitTub.TUB.meshSize(),
                 Solvers.best(),
                 () -> true);

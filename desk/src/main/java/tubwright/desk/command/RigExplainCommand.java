@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tubwright.desk.answer.RigExplainAnswer;
+import tubwright.desk.console.Progress;
+import tubwright.desk.console.RigExplainSummary;
+import tubwright.desk.console.Terminal;
+import tubwright.desk.console.Terminal.Look;
+import tubwright.desk.export.CalibrationFile;
+import tubwright.desk.export.KeptPrediction;
+import tubwright.desk.export.RigWorkJson;
+import tubwright.desk.export.RunFolder;
+import tubwright.desk.report.RigExplainNote;
+import tubwright.desk.text.Figures;
+import tubwright.desk.work.RigWork;
+import tubwright.desk.work.TrimWork;
+import tubwright.desk.work.UserMistake;
+import tubwright.engine.design.Design;
+import tubwright.engine.rig.ReadingsReader;
+import tubwright.engine.rig.TorsionReading;
+import tubwright.engine.rig.TorsionReduction;
+import tubwright.engine.rig.explain.Calibration;
+
+/** {@code tubwright rig explain}: why the tub twists otherwise than predicted. */
+@Command(
+        name = "explain",
+        description = {
+            "Explain a torsion test by the model: which stretch twists otherwise than designed, which material or joint is"
+                    + " behind it and how surely, what the test can and cannot tell, and how stiff the tub is as built."
+        },
+        synopsisHeading = "Usage: ",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        footer = {
+            "",
+            "Writes DIR/rig/explained (report.html, answer.json, inputs/). With --keep what was learnt goes to"
+                    + " DIR/rig/calibration.json, for \"rig predict\".",
+            "",
+            "Examples:",
+            "  tubwright rig explain mytub readings.csv",
+            "  tubwright rig explain mytub readings.csv --drop-bed-in --keep",
+            "  tubwright rig explain mytub readings.csv --doubt \"joint seat back edge=1.5\""
+        })
+final class RigExplainCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Mixin
+    private TrimOptions options;
+
+    @Parameters(index = "1", paramLabel = "FILE", description = "Readings of the torsion test of the tub alone.")
+    private Path file;
+
+    @Option(names = "--drop-bed-in", description = "Leave out the first cycle.")
+    private boolean dropBedIn;
+
+    @Option(names = "--keep", description = "Keep what was learnt as the project's calibration.")
+    private boolean keep;
+
+    @Option(
+            names = "--doubt",
+            paramLabel = "NAME=SPREAD",
+            description =
+                    "Standard deviation of ln(factor) of one stiffness before the test, instead of the usual one.")
+    private Map<String, String> doubts = new HashMap<>();
+
+    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
+    private boolean json;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Print this help.")
+    private boolean help;
+
+    RigExplainCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        TrimWork.Request request = options.request();
+        Map<String, Double> spreads = spreads();
+        Path there = Files.exists(file) ? file : options.folder().resolve(file);
+        if (!Files.exists(there)) {
+            throw new NoSuchFileException(file.toString());
+        }
+        TorsionReading reading =
+                TorsionReduction.of(ReadingsReader.read(file.toString(), RigReadCommand.text(there)), dropBedIn);
+        if (reading.readings().setup().hubToHub()) {
+            throw new UserMistake(
+                    file + " is a test from hub to hub, suspension and all; give the test of the tub alone."
+                            + "\n    \"rig read\" with both files tells tub and suspension apart");
+        }
+        try (Progress progress = new Progress(terminal)) {
+            progress.stage("reading " + options.place());
+            Design design = TrimWork.read(options.place());
+            Path home = options.folder();
+            try (RunFolder folder = RunFolder.begin(home.resolve("rig").resolve("explained"))) {
+                RigExplainAnswer answer = RigWork.explain(
+                        design,
+                        request,
+                        reading,
+                        spreads,
+                        KeptPrediction.all(home),
+                        RunCommand.stamp(),
+                        Version.text(),
+                        progress::stage);
+                if (keep) {
+                    answer = kept(design, answer, home);
+                }
+                String document = RigWorkJson.write(answer);
+                folder.text(RunFolder.ANSWER, document);
+                folder.text("report.html", RigExplainNote.write(answer));
+                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
+                folder.copy(there.toAbsolutePath().getParent(), List.of(there), "inputs");
+                folder.finish();
+                progress.done();
+                if (json) {
+                    terminal.out().print(document);
+                } else {
+                    RigExplainSummary.lines(terminal, answer).forEach(terminal::print);
+                    terminal.print("");
+                    terminal.print("  "
+                            + terminal.look(
+                                    Look.STRONG,
+                                    RunCommand.shown(folder.target().resolve("report.html"))));
+                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                }
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private static RigExplainAnswer kept(Design design, RigExplainAnswer answer, Path home) throws IOException {
+        double mass =
+                RigWork.mass(design.variant(answer.variant()).orElseThrow().tub(), answer.meshSize());
+        Path place = CalibrationFile.of(home);
+        CalibrationFile.write(
+                place,
+                Calibration.of(
+                        answer.explanation(),
+                        answer.tub() + (answer.variant().equals("as designed") ? "" : ", " + answer.variant()),
+                        mass,
+                        answer.reading().readings().source(),
+                        answer.stamp()));
+        return new RigExplainAnswer(
+                answer.tub(),
+                answer.variant(),
+                answer.reading(),
+                answer.explanation(),
+                answer.foretold(),
+                Optional.of(place.toString()),
+                answer.meshSize(),
+                answer.version(),
+                answer.stamp());
+    }
+
+    private Map<String, Double> spreads() {
+        Map<String, Double> result = new HashMap<>();
+        doubts.forEach((name, text) -> {
+            double value;
+            try {
+                value = Double.parseDouble(text.strip());
+            } catch (NumberFormatException e) {
+                value = Double.NaN;
+            }
+            if (!(value > 0 && value < 10)) {
+                throw new UserMistake("--doubt " + name + "=" + text
+                        + ": write a standard deviation of ln(factor) between 0 and 10; 0.69 means half to double");
+            }
+            result.put(name, value);
+        });
+        return result;
+    }
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.console;
+
+import static tubwright.desk.text.Conversions.perDegree;
+import static tubwright.desk.text.Figures.fixed;
+import static tubwright.desk.text.Figures.percent;
+import static tubwright.desk.text.Figures.plusMinus;
+import static tubwright.desk.text.Figures.significant;
+
+import java.util.ArrayList;
+import java.util.List;
+import tubwright.desk.answer.RigPredictAnswer;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.console.Terminal.Look;
+import tubwright.engine.rig.explain.Calibration;
+import tubwright.engine.rig.explain.NextTub;
+
+/** The next tub foretold, in a few lines. */
+public final class RigPredictSummary {
+    private static final int WIDTH = 78;
+    private static final String GAP = " ";
+
+    private RigPredictSummary() {}
+
+    /** Lines to print. */
+    public static List<String> lines(Terminal terminal, RigPredictAnswer answer) {
+        NextTub next = answer.prediction();
+        List<String> lines = new ArrayList<>();
+        lines.add("");
+        lines.add(terminal.look(Look.STRONG, answer.tub()) + "  foretold"
+                + (answer.variant().equals("as designed") ? "" : ", " + answer.variant()));
+        lines.add("");
+        TextTable table = new TextTable(true, true, true);
+        table.row(
+                "torsional stiffness",
+                plusMinus(perDegree(next.stiffness()), perDegree(next.expanded()), GAP) + " N·m/deg",
+                answer.calibration().isPresent() ? "95 %, after the test" : "95 %, nothing tested yet");
+        if (answer.calibration().isPresent()) {
+            table.row(
+                    "without the test",
+                    plusMinus(perDegree(next.uncalibrated()), perDegree(next.uncalibratedExpanded()), GAP) + " N·m/deg",
+                    "95 %");
+        }
+        table.row("mass", significant(answer.mass(), 4, GAP) + " kg", lighter(answer));
+        answer.weakest()
+                .ifPresent(w -> table.row(
+                        "weakest margin",
+                        significant(w.value(), 3, GAP),
+                        w.zone() + ", " + w.check() + ", case " + w.load()));
+        lines.addAll(table.lines(terminal));
+        lines.add("");
+        lines.addAll(Wrap.lines(
+                answer.calibration()
+                        .map(RigPredictSummary::rests)
+                        .orElse("It rests on the model and the usual scatter of materials and"
+                                + " joints alone. A test narrows it: tubwright rig explain DIR READINGS --keep"),
+                "  ",
+                WIDTH));
+        answer.keptAt().ifPresent(file -> lines.add("  on record: " + file));
+        lines.add("");
+        lines.addAll(Wrap.lines(RunAnswer.CAUTION, "  ", WIDTH));
+        lines.add("  " + next.solutions() + " solutions; mesh " + fixed(1000 * answer.meshSize(), 0, GAP) + " mm");
+        return lines;
+    }
+
+    private static String lighter(RigPredictAnswer answer) {
+        double tested = answer.testedMass();
+        if (!Double.isFinite(tested)) {
+            return "";
+        }
+        double change = answer.mass() / tested - 1;
+        return percent(Math.abs(change)) + (change <= 0 ? " lighter" : " heavier") + " than the tub that was tested";
+    }
+
+    private static String rests(Calibration calibration) {
+        return "It rests on the test of " + calibration.tested() + " (" + calibration.source() + ", "
+                + calibration.stamp() + ").";
+    }
+}

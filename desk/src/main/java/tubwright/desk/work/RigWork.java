@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.work;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tubwright.desk.answer.RigExplainAnswer;
+import tubwright.desk.answer.RigPlanAnswer;
+import tubwright.desk.answer.RigPredictAnswer;
+import tubwright.desk.export.KeptPrediction;
+import tubwright.engine.design.Design;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.response.MassRollUp;
+import tubwright.engine.response.Reserve;
+import tubwright.engine.response.Reserves;
+import tubwright.engine.response.Study;
+import tubwright.engine.rig.TorsionReading;
+import tubwright.engine.rig.explain.Calibration;
+import tubwright.engine.rig.explain.Doubt;
+import tubwright.engine.rig.explain.Doubts;
+import tubwright.engine.rig.explain.Explanation;
+import tubwright.engine.rig.explain.NextTub;
+import tubwright.engine.rig.explain.TubTwistModel;
+import tubwright.engine.rig.plan.Means;
+import tubwright.engine.rig.plan.TestPlanner;
+import tubwright.engine.shape.ShapeException;
+import tubwright.engine.strength.StrengthBasis;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Solution;
+import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.StepTimes;
+import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.StructureException;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.solver.Solvers;
+
+/** Plans torsion tests, explains them and foretells the next tub. */
+public final class RigWork {
+    /** How much coarser the mesh for derivatives is. */
+    private static final double DERIVATIVE = 2;
+
+    private RigWork() {}
+
+    @FunctionalInterface
+    private interface Task<A> {
+        A on(Design.Variant variant, Case.Torsion loading, double meshSize);
+    }
+
+    /** Plans a test of a design. */
+    public static RigPlanAnswer plan(
+            Design design,
+            TrimWork.Request request,
+            Means means,
+            String stamp,
+            String version,
+            Workbench.Listener listener) {
+        return on(design, request, (variant, loading, fine) -> {
+            double size = DERIVATIVE * fine;
+            listener.stage("what each gauge would tell of each material and joint");
+            TestPlanner planner = new TestPlanner(variant.tub(), loading, size, Solvers.best(), Thread::interrupted);
+            return new RigPlanAnswer(variant.name(), planner.plan(means), size, version, stamp);
+        });
+    }
+
+    /**
+     * Explains a test of a design as it was built.
+     *
+     * @param spreads of doubts by name, instead of the usual ones
+     * @param kept predictions made before
+     */
+    public static RigExplainAnswer explain(
+            Design design,
+            TrimWork.Request request,
+            TorsionReading reading,
+            Map<String, Double> spreads,
+            List<KeptPrediction> kept,
+            String stamp,
+            String version,
+            Workbench.Listener listener) {
+        return on(design, request, (variant, loading, size) -> {
+            Tub tub = variant.tub();
+            List<Doubt> doubts = withSpreads(Doubts.of(tub, loading), spreads);
+            listener.stage("how far the mesh may be off");
+            double error = meshError(tub, loading, size);
+            listener.stage("which stiffness of " + doubts.size() + " explains the readings");
+            Explanation explanation = Explanation.of(
+                    tub, loading, reading, doubts, error, size, DERIVATIVE * size, Solvers.best(), Thread::interrupted);
+            double measured = reading.best().stiffness();
+            double spread = reading.best().expanded() / 1.96 / measured;
+            List<RigExplainAnswer.Foretold> foretold = kept.stream()
+                    .filter(k -> k.tub().equals(design.name()) && k.variant().equals(variant.name()))
+                    .map(k -> new RigExplainAnswer.Foretold(
+                            k.name(),
+                            k.stamp(),
+                            k.stiffness(),
+                            k.spread(),
+                            measured,
+                            Math.log(measured / k.stiffness()) / Math.hypot(k.spread(), spread)))
+                    .toList();
+            return new RigExplainAnswer(
+                    design.name(),
+                    variant.name(),
+                    reading,
+                    explanation,
+                    foretold,
+                    Optional.empty(),
+                    size,
+                    version,
+                    stamp);
+        });
+    }
+
+    /**
+     * Foretells the stiffness of a design.
+     *
+     * @param calibration from a test of another tub, if there was one
+     * @param fingerprint of the design's text
+     */
+    public static RigPredictAnswer predict(
+            Design design,
+            TrimWork.Request request,
+            Optional<Calibration> calibration,
+            String fingerprint,
+            String stamp,
+            String version,
+            Workbench.Listener listener) {
+        return on(design, request, (variant, loading, size) -> {
+            Tub tub = variant.tub();
+            listener.stage("how far the mesh may be off");
+            double error = meshError(tub, loading, size);
+            listener.stage("the next tub, as this works builds");
+            Calibration known = calibration.map(c -> c.on(tub, loading)).orElse(Calibration.none(tub, loading));
+            NextTub next = NextTub.of(
+                    tub, loading, known, error, size, DERIVATIVE * size, Solvers.best(), Thread::interrupted);
+            Structure structure = Structure.of(tub, Study.mesh(tub, size));
+            return new RigPredictAnswer(
+                    design.name(),
+                    variant.name(),
+                    next,
+                    calibration,
+                    MassRollUp.of(structure).whole().mass(),
+                    calibration.map(Calibration::mass).orElse(Double.NaN),
+                    weakest(tub, structure),
+                    fingerprint,
+                    Optional.empty(),
+                    size,
+                    version,
+                    stamp);
+        });
+    }
+
+    /** The mass of a variant, kg. */
+    public static double mass(Tub tub, double meshSize) {
+        return MassRollUp.of(Structure.of(tub, Study.mesh(tub, meshSize)))
+                .whole()
+                .mass();
+    }
+
+    private static Optional<Reserve> weakest(Tub tub, Structure structure) {
+        List<Case> loads =
+                tub.cases().stream().filter(Case.Loads.class::isInstance).toList();
+        if (loads.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Solution> solutions = StaticSolver.solve(structure, loads, Solvers.best(), new StepTimes());
+        Laminate[] laminates =
+                structure.mesh().regions().stream().map(tub::laminate).toArray(Laminate[]::new);
+        return Reserves.of(structure, laminates, solutions, StrengthBasis.USUAL).rows().stream()
+                .findFirst();
+    }
+
+    /** Share by which a mesh may be off: for second order the change from a mesh √2 coarser is the error left. */
+    private static double meshError(Tub tub, Case.Torsion loading, double size) {
+        double[] nothing = new double[0];
+        double fine = stiffness(tub, loading, size, nothing);
+        double coarse = stiffness(tub, loading, size * Math.sqrt(2), nothing);
+        return Math.abs(coarse / fine - 1);
+    }
+
+    private static double stiffness(Tub tub, Case.Torsion loading, double size, double[] nothing) {
+        return new TubTwistModel(
+                        tub,
+                        loading,
+                        List.of(),
+                        nothing,
+                        java.util.OptionalDouble.empty(),
+                        size,
+                        size,
+                        Solvers.best(),
+                        Thread::interrupted)
+                .stiffness(nothing);
+    }
+
+    private static List<Doubt> withSpreads(List<Doubt> doubts, Map<String, Double> spreads) {
+        List<String> names = doubts.stream().map(Doubt::name).toList();
+        spreads.keySet().forEach(name -> {
+            if (!names.contains(name)) {
+                throw TrimWork.unknown("doubt", name, names);
+            }
+        });
+        return doubts.stream()
+                .map(d -> spreads.containsKey(d.name()) ? d.spread(spreads.get(d.name())) : d)
+                .toList();
+    }
+
+    private static <A> A on(Design design, TrimWork.Request request, Task<A> task) {
+        Design.Variant variant = TrimWork.variant(design, request);
+        Case loading = TrimWork.loading(variant.tub(), request.loading());
+        if (!(loading instanceof Case.Torsion torsion)) {
+            throw new UserMistake("case \"" + loading.name() + "\" is no torsion case; a torsion test needs one");
+        }
+        try {
+            return task.on(variant, torsion, TrimWork.meshSize(variant.tub(), request));
+        } catch (StructureException | ShapeException fault) {
+            throw design.explain(fault);
+        }
+    }
+}

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tubwright.desk.FakeBench;
+import tubwright.desk.Typed;
+
+/** A test planned, its form filled in, read, explained, and the next tub foretold: each step takes what the last one wrote. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class RigRoundTripTest {
+    private static final String DESIGN = """
+            tub: box
+            shape:
+              loft: ruled
+              strips: [floor, flank, deck]
+              frames:
+                - station: 0 mm
+                  outline: (0, 150) (160, 150) (160, 400) (0, 400) mm
+                - station: 1500 mm
+                  outline: (0, 100) (240, 100) (250, 460) (0, 460) mm
+              walls:
+                front: {station: 0 mm}
+                rear: {station: 1500 mm}
+            laminates:
+              skin:
+                stack: "[45c/0c/core/0c/45c]"
+                plies: {c: pw-t650-976}
+                core: al-honeycomb-3.1-small-cell
+                core thickness: 12 mm
+                film: film-epoxy-150
+            zones:
+              skin: {on: [floor, flank, deck], laminate: skin}
+              walls: {on: [front, rear], laminate: skin}
+            hardpoints:
+              front leg: {on: flank, x: 150 mm, z: 280 mm, footprint: 60 mm, mass: 50 g}
+              top front: {on: deck, x: 150 mm, y: 80 mm, footprint: 60 mm, mass: 50 g}
+              rear leg:  {on: flank, x: 1350 mm, z: 280 mm, footprint: 60 mm, mass: 50 g}
+              low rear:  {on: floor, x: 1350 mm, y: 120 mm, footprint: 60 mm, mass: 50 g}
+            cases:
+              torsion:
+                hold: {rear leg: "x, y, z", low rear: "x, y, z"}
+                load at: [front leg, top front]
+                couple: 1000 N·m
+                front station: 150 mm
+                rear station: 1350 mm
+            mesh:
+              size: 120 mm
+            """;
+
+    /** What was built carries this share of the designed stiffness in its cloth. */
+    private static final double BUILT = 0.88;
+
+    @TempDir
+    static Path folder;
+
+    @BeforeAll
+    static void design() throws IOException {
+        Files.writeString(folder.resolve("tub.yaml"), DESIGN);
+    }
+
+    private static Typed rig(String... words) {
+        List<String> all = new ArrayList<>(List.of("rig"));
+        all.addAll(List.of(words));
+        all.add(2, folder.toString());
+        return Typed.on(new FakeBench(), all.toArray(String[]::new));
+    }
+
+    @Test
+    @Order(1)
+    void thePlanGoesToPaperAndToAFormThatCanBeReadBack() throws IOException {
+        // A plan is content with a mesh twice as coarse as asked: so this one is that of the later steps.
+        Typed typed = rig("plan", "--pairs", "4", "--mesh", "60 mm");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("held end"), typed.out());
+        try (PDDocument sheet =
+                Loader.loadPDF(folder.resolve("rig/plan/sheet.pdf").toFile())) {
+            String text = new PDFTextStripper().getText(sheet);
+            assertTrue(sheet.getNumberOfPages() >= 2);
+            assertTrue(text.contains("stand") && text.contains("clear of it"), "no caution on the sheet:\n" + text);
+            assertFalse(text.contains("?"), "letters the font lacks:\n" + text);
+        }
+        fillIn();
+        Typed read = Typed.on(new FakeBench(), "rig", "read", folder.toString(), "filled.csv");
+        assertEquals(0, read.code(), read.err());
+        assertTrue(read.out().contains("torsional stiffness"));
+    }
+
+    /** As a tub whose cloth is 12 % softer would read, with two µm of noise (seed 7). */
+    private static void fillIn() throws IOException {
+        JsonNode plan = JsonMapper.builder().build().readTree(Files.readString(folder.resolve("rig/plan/answer.json")));
+        double torque = plan.path("greatestTorque_N_m").asDouble();
+        Random random = new Random(7);
+        StringBuilder filled = new StringBuilder();
+        for (String line : Files.readAllLines(folder.resolve("rig/plan/readings.csv"))) {
+            if (!line.matches("\\d+, [\\d.]+,.*")) {
+                filled.append(line).append('\n');
+                continue;
+            }
+            String[] cells = line.split(",");
+            double load = Double.parseDouble(cells[1].strip());
+            filled.append(cells[0]).append(',').append(cells[1]);
+            for (JsonNode pair : plan.path("gaugePairs").valueStream().toList()) {
+                double angle = pair.path("angleExpected_rad").asDouble() / BUILT * load / torque;
+                for (int side : new int[] {1, -1}) {
+                    double move = 1000 * side * angle * pair.path("spacing_m").asDouble() / 2;
+                    filled.append(String.format(Locale.ROOT, ", %.4f", move + 0.002 * random.nextGaussian()));
+                }
+            }
+            filled.append(",\n");
+        }
+        Files.writeString(folder.resolve("filled.csv"), filled.toString());
+    }
+
+    @Test
+    @Order(2)
+    void thePredictionBeforeTheTestGoesOnRecordOnce() {
+        Typed typed = rig("predict", "--keep", "tub 1");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("nothing tested yet"), typed.out());
+        Typed again = rig("predict", "--keep", "tub 1");
+        assertEquals(1, again.code());
+        assertTrue(again.err().contains("a prediction is not replaced"), again.err());
+    }
+
+    @Test
+    @Order(3)
+    void theTestIsExplainedByTheClothAndKept() throws IOException {
+        Typed typed = rig("explain", "filled.csv", "--keep", "--doubt", "stiffness of pw-t650-976=0.15", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JsonMapper.builder().build().readTree(typed.out());
+        JsonNode cloth = root.path("factors").path(0);
+        assertEquals("stiffness of pw-t650-976", cloth.path("of").asString());
+        assertEquals(
+                Math.log(BUILT),
+                cloth.path("meanOfLogarithm").asDouble(),
+                2 * cloth.path("deviationOfLogarithm").asDouble());
+        assertTrue(cloth.path("meanOfLogarithm").asDouble() < -0.04);
+        assertTrue(root.path("settled").asBoolean());
+        assertEquals("tub 1", root.path("foretold").path(0).path("name").asString());
+        assertTrue(Files.exists(folder.resolve("rig/calibration.json")));
+        String page = Files.readString(folder.resolve("rig/explained/report.html"));
+        assertTrue(page.contains("as built") && !page.contains("NaN"));
+    }
+
+    @Test
+    @Order(4)
+    void theNextTubIsForetoldMoreNarrowlyThanTheFirst() throws IOException {
+        Typed typed = rig("predict", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JsonMapper.builder().build().readTree(typed.out());
+        assertTrue(root.path("expanded95_N_m_per_rad").asDouble()
+                < 0.7 * root.path("withoutTestExpanded95_N_m_per_rad").asDouble());
+        assertTrue(root.path("torsionalStiffness_N_m_per_rad").asDouble()
+                < 0.97 * root.path("withoutTest_N_m_per_rad").asDouble());
+        assertEquals(
+                root.path("mass_kg").asDouble(), root.path("testedMass_kg").asDouble(), 1e-9, "the same tub again");
+        assertTrue(rig("predict").out().contains("It rests on the test of box (filled.csv"));
+    }
+
+    @Test
+    @Order(5)
+    void slipsAreAnswered() throws IOException {
+        assertTrue(rig("plan", "--torque", "3 kg").err().contains("--torque: "));
+        assertTrue(rig("plan", "--pairs", "1").err().contains("2 or more"));
+        assertTrue(rig("explain", "none.csv").err().contains("none.csv: there is no such file"));
+        assertTrue(rig("explain", "filled.csv", "--doubt", "joint=0.5").err().contains("there is no doubt \"joint\""));
+        Path hubs = folder.resolve("hubs.csv");
+        Files.writeString(
+                hubs, Files.readString(folder.resolve("filled.csv")).replace("test, tub only", "test, hub to hub"));
+        assertTrue(rig("explain", "hubs.csv").err().contains("hub to hub"));
+        Path calibration = folder.resolve("rig/calibration.json");
+        Files.writeString(calibration, "{\"factors\": 3}");
+        assertTrue(rig("predict").err().contains("is no calibration that can be read"));
+    }
+}

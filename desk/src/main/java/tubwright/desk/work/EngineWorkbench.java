@@ -85,7 +85,7 @@ public final class EngineWorkbench implements Workbench {
                 try {
                     answers.addAll(study.answer(List.of(tub)));
                 } catch (StructureException | ShapeException fault) {
-                    throw design.explain(fault);
+                    throw design.explain(chosen.get(v), fault);
                 }
             }
             return Gathering.of(design, chosen, answers, request);

@@ -84,7 +84,7 @@ public final class LightenWork {
             listener.stage("solving the chosen layup anew");
             return answer(design, variant, targets, found, mesh, version, solver);
         } catch (StructureException | ShapeException fault) {
-            throw design.explain(fault);
+            throw design.explain(variant, fault);
         } finally {
             loaded.forEach(LoadedTub::close);
         }

@@ -143,7 +143,7 @@ public final class TrimWork {
                 return task.on(variant, loaded);
             }
         } catch (StructureException | ShapeException fault) {
-            throw design.explain(fault);
+            throw design.explain(variant, fault);
         }
     }
 

@@ -93,6 +93,18 @@ public record Design(
         };
     }
 
+    /** As {@link #explain(RuntimeException)} for a fault met in one variant; names it where the message does not. */
+    public DesignError explain(Variant variant, RuntimeException fault) {
+        DesignError told = explain(fault);
+        if (variant.name().equals(AS_DESIGNED) || told.getMessage().contains(variant.name())) {
+            return told;
+        }
+        return new DesignError(told.faults().stream()
+                .map(f -> new DesignError.Fault(
+                        f.place(), "variant \"" + variant.name() + "\": " + f.read(), f.help()))
+                .toList());
+    }
+
     /** The design as written. */
     public Variant asDesigned() {
         return variants.getFirst();

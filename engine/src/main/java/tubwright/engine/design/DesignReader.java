@@ -50,11 +50,28 @@ final class DesignReader {
                 .ifPresent(variants::add);
         Tree.Mapping bare = tree.without(VARIANTS);
         for (Named<Tree.Mapping> variant : base.variants()) {
-            faults.attempt(() -> variant(bare, variant, warnings, places)).ifPresent(variants::add);
+            try {
+                variants.add(variant(bare, variant, warnings, places));
+            } catch (DesignError error) {
+                // What is wrong with the design itself is wrong with each variant too: told once.
+                error.faults().stream().filter(f -> !faults.has(f)).forEach(f -> faults.add(in(variant, bare, f)));
+            }
         }
         faults.throwIfAny();
         return new Design(
                 base.tub().text(), base.by(), base.notes(), variants, List.copyOf(warnings), file, contents, places);
+    }
+
+    /** A fault found in a variant, with the variant's name and with what a new entry of it was probably meant to be. */
+    private static DesignError.Fault in(Named<Tree.Mapping> variant, Tree.Mapping base, DesignError.Fault fault) {
+        if (fault.place().equals(variant.name().place())) {
+            return fault; // of the name itself
+        }
+        String meant = Overlay.meant(base, variant.value(), fault.place())
+                .filter(m -> !fault.help().startsWith("did you mean"))
+                .orElse("");
+        return new DesignError.Fault(
+                fault.place(), "variant \"" + variant.name() + "\": " + fault.read(), meant + fault.help());
     }
 
     private static Design.Variant variant(
@@ -97,7 +114,8 @@ final class DesignReader {
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
         layupPractice(laminates, layouts.usedLaminates(), inJoints, found);
-        warnings.addAll(found);
+        // What holds of the design itself is not said again of its variants.
+        found.stream().filter(w -> !warnings.contains(w)).map(w -> w.in(variant)).forEach(warnings::add);
         Tub tub = new Tub(
                 text.tub().text(),
                 variant,

@@ -17,6 +17,13 @@ public record Warning(Place place, Severity severity, String text, String rule) 
         this(place, Severity.WARNING, text, rule);
     }
 
+    /** The same, found in a variant only: its text begins with the variant's name. */
+    Warning in(String variant) {
+        return variant.equals(Design.AS_DESIGNED)
+                ? this
+                : new Warning(place, severity, "variant \"" + variant + "\": " + text, rule);
+    }
+
     @Override
     public String toString() {
         return place + ": " + text + (rule.isEmpty() ? "" : " (" + rule + ")");

@@ -352,14 +352,53 @@ class BadDesignTest {
     @Test
     void aVariantThatChangesWhatIsNotThere() throws IOException {
         assertEquals(
-                "tub.yaml:119:12: skn: neither \"stack\" nor \"sheet\" is given\n" + "    give one of them",
+                "tub.yaml:119:12: variant \"thicker core\": skn: neither \"stack\" nor \"sheet\" is given\n"
+                        + "    did you mean \"skin\"? give one of them",
                 fault("      skin: {core thickness: 20 mm}", "      skn: {core thickness: 20 mm}"));
+    }
+
+    @Test
+    void aVariantWithAnUnknownKey() throws IOException {
+        assertEquals(
+                "tub.yaml:119:14: variant \"thicker core\": \"core thicknes\" is not a key of a laminate\n"
+                        + "    did you mean \"core thickness\"? its keys: stack, plies, core, core thickness,"
+                        + " film, sheet, thickness, reference",
+                fault("      skin: {core thickness: 20 mm}", "      skin: {core thicknes: 20 mm}"));
+    }
+
+    @Test
+    void aVariantThatBreaksWhatTheDesignItselfSays() throws IOException {
+        // The fault lies in a line that is right without the variant.
+        assertTrue(
+                fault("      skin: {core thickness: 20 mm}", "      skin: {core thickness: 20 in}")
+                        .startsWith("tub.yaml:71:46: variant \"thicker core\": laminate \"skin\" is 509.3 mm thick"),
+                "20 in + 2 films + 6 plies");
+    }
+
+    @Test
+    void aFaultOfTheDesignIsToldOnceAndNotOfEachVariant() throws IOException {
+        assertEquals(
+                "tub.yaml:57:21: core thickness: \"0 mm\" is not greater than zero\n"
+                        + "    a length above zero is due here",
+                fault("core thickness: 15 mm", "core thickness: 0 mm"));
+        assertEquals(
+                "tub.yaml:71:46: there is no laminate called \"skim\"\n" + "    did you mean \"skin\"? known: skin",
+                fault("laminate: skin}", "laminate: skim}").lines().limit(2).reduce((a, b) -> a + "\n" + b).orElseThrow().replaceFirst("known: skin.*", "known: skin"));
+    }
+
+    @Test
+    void aMisspeltSectionOfAVariant() throws IOException {
+        assertEquals(
+                "tub.yaml:118:5: variant \"thicker core\": \"laminats\" is not a key of a design\n"
+                        + "    did you mean \"laminates\"?",
+                fault("  thicker core:\n    laminates:", "  thicker core:\n    laminats:")
+                        .replaceFirst("(?s) its keys:.*", ""));
     }
 
     @Test
     void aVariantOfAnotherName() throws IOException {
         assertEquals(
-                "tub.yaml:118:5: \"tub\" cannot differ in a variant\n"
+                "tub.yaml:118:5: variant \"thicker core\": \"tub\" cannot differ in a variant\n"
                         + "    a variant is the same tub built in another way; start another design file for"
                         + " another tub",
                 fault("  thicker core:\n", "  thicker core:\n    tub: Tamarisk\n"));

@@ -78,6 +78,26 @@ class TemplateTest {
     }
 
     @Test
+    void aVariantThatCannotBeSolvedIsNamed() throws IOException {
+        Design design = template(
+                "      skin: {core thickness: 20 mm}",
+                "      skin: {core thickness: 20 mm}\n    cases: {torsion: {replace hold: {engine mount lower: z}}}");
+        Design.Variant variant = design.variants().get(1);
+        StructureException fault =
+                assertThrows(StructureException.class, () -> coarse().answer(List.of(variant.tub())));
+        String told = design.explain(variant, fault).getMessage();
+        assertTrue(told.contains("variant \"thicker core\": case 'torsion' leaves a motion free"), told);
+    }
+
+    @Test
+    void aWarningThatOnlyAVariantCallsForNamesIt() throws IOException {
+        Design design = template("skin: {core thickness: 20 mm}", "skin: {stack: \"[0u_6/core/0u_6]\"}");
+        assertTrue(
+                design.warnings().stream().anyMatch(w -> w.text().startsWith("variant \"thicker core\": laminate \"skin\"")),
+                () -> design.warnings().toString());
+    }
+
+    @Test
     void aDesignWithoutCasesIsToldThatItHasNone() throws IOException {
         String text = Template.text("Bramble");
         String cases = text.substring(text.indexOf("cases:\n"), text.indexOf("mesh:\n"));

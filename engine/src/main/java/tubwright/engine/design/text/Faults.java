@@ -15,7 +15,17 @@ public final class Faults {
 
     /** Notes a fault and goes on. */
     public void add(Place place, String read, String help) {
-        found.add(new DesignError.Fault(place, read, help));
+        add(new DesignError.Fault(place, read, help));
+    }
+
+    /** Notes a fault and goes on. */
+    public void add(DesignError.Fault fault) {
+        found.add(fault);
+    }
+
+    /** True if this very fault was noted already. */
+    public boolean has(DesignError.Fault fault) {
+        return found.contains(fault);
     }
 
     /** The value, or nothing if computing it met faults, which are noted. */

@@ -51,4 +51,46 @@ public final class Overlay {
         }
         return result;
     }
+
+    /**
+     * What the entry at fault was probably meant to change: where a fault lies in an entry that {@code over} brings anew
+     * and {@code base} has one whose name is nearly the same, {@code did you mean "x"? }.
+     *
+     * @param base what lies below
+     * @param over what is laid on it
+     * @param fault place of the fault
+     */
+    public static Optional<String> meant(Tree.Mapping base, Tree.Mapping over, Place fault) {
+        for (Tree.Entry entry : over.entries()) {
+            String word = entry.key().text();
+            if (!holds(entry, fault) || word.startsWith(REPLACE)) {
+                continue;
+            }
+            Optional<Tree> below = base.get(word);
+            if (below.isEmpty()) {
+                String meant = ValueReader.meant(
+                        word, base.entries().stream().map(e -> e.key().text()).toList());
+                return Optional.of(meant).filter(m -> !m.isEmpty());
+            }
+            return below.get() instanceof Tree.Mapping lower && entry.value() instanceof Tree.Mapping upper
+                    ? meant(lower, upper, fault)
+                    : Optional.empty();
+        }
+        return Optional.empty();
+    }
+
+    private static boolean holds(Tree.Entry entry, Place place) {
+        return entry.key().place().equals(place) || holds(entry.value(), place);
+    }
+
+    private static boolean holds(Tree tree, Place place) {
+        return tree.place().equals(place)
+                || switch (tree) {
+                    case Tree.Mapping mapping -> mapping.entries().stream().anyMatch(e -> holds(e, place));
+                    case Tree.Listing listing -> listing.items().stream().anyMatch(t -> holds(t, place));
+                    case Tree.Scalar scalar -> scalar.plain() && place.line() == scalar.place().line()
+                            && place.column() > scalar.place().column()
+                            && place.column() <= scalar.place().column() + scalar.text().length();
+                };
+    }
 }

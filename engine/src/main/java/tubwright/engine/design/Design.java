@@ -100,8 +100,7 @@ public record Design(
             return told;
         }
         return new DesignError(told.faults().stream()
-                .map(f -> new DesignError.Fault(
-                        f.place(), "variant \"" + variant.name() + "\": " + f.read(), f.help()))
+                .map(f -> new DesignError.Fault(f.place(), "variant \"" + variant.name() + "\": " + f.read(), f.help()))
                 .toList());
     }
 

@@ -115,7 +115,10 @@ final class DesignReader {
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
         layupPractice(laminates, layouts.usedLaminates(), inJoints, found);
         // What holds of the design itself is not said again of its variants.
-        found.stream().filter(w -> !warnings.contains(w)).map(w -> w.in(variant)).forEach(warnings::add);
+        found.stream()
+                .filter(w -> !warnings.contains(w))
+                .map(w -> w.in(variant))
+                .forEach(warnings::add);
         Tub tub = new Tub(
                 text.tub().text(),
                 variant,

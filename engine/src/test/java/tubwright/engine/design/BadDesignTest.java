@@ -383,7 +383,12 @@ class BadDesignTest {
                 fault("core thickness: 15 mm", "core thickness: 0 mm"));
         assertEquals(
                 "tub.yaml:71:46: there is no laminate called \"skim\"\n" + "    did you mean \"skin\"? known: skin",
-                fault("laminate: skin}", "laminate: skim}").lines().limit(2).reduce((a, b) -> a + "\n" + b).orElseThrow().replaceFirst("known: skin.*", "known: skin"));
+                fault("laminate: skin}", "laminate: skim}")
+                        .lines()
+                        .limit(2)
+                        .reduce((a, b) -> a + "\n" + b)
+                        .orElseThrow()
+                        .replaceFirst("known: skin.*", "known: skin"));
     }
 
     @Test

@@ -93,7 +93,8 @@ class TemplateTest {
     void aWarningThatOnlyAVariantCallsForNamesIt() throws IOException {
         Design design = template("skin: {core thickness: 20 mm}", "skin: {stack: \"[0u_6/core/0u_6]\"}");
         assertTrue(
-                design.warnings().stream().anyMatch(w -> w.text().startsWith("variant \"thicker core\": laminate \"skin\"")),
+                design.warnings().stream()
+                        .anyMatch(w -> w.text().startsWith("variant \"thicker core\": laminate \"skin\"")),
                 () -> design.warnings().toString());
     }
 

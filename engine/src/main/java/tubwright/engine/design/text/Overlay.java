@@ -88,9 +88,13 @@ public final class Overlay {
                 || switch (tree) {
                     case Tree.Mapping mapping -> mapping.entries().stream().anyMatch(e -> holds(e, place));
                     case Tree.Listing listing -> listing.items().stream().anyMatch(t -> holds(t, place));
-                    case Tree.Scalar scalar -> scalar.plain() && place.line() == scalar.place().line()
-                            && place.column() > scalar.place().column()
-                            && place.column() <= scalar.place().column() + scalar.text().length();
+                    case Tree.Scalar scalar ->
+                        scalar.plain()
+                                && place.line() == scalar.place().line()
+                                && place.column() > scalar.place().column()
+                                && place.column()
+                                        <= scalar.place().column()
+                                                + scalar.text().length();
                 };
     }
 }

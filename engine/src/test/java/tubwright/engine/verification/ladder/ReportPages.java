@@ -53,7 +53,9 @@ final class ReportPages {
         page.append(
                 "the build fails when this report and the run disagree. What all this does and does not show is told\n");
         page.append("in plain words in [scope.md](scope.md), and whether the checks can fail at all in\n");
-        page.append("[checks-that-can-fail.md](checks-that-can-fail.md).\n\n");
+        page.append(
+                "[checks-that-can-fail.md](checks-that-can-fail.md). A box solved a second time, as a solid by a library for\n");
+        page.append("partial differential equations, is in [second-opinion.md](second-opinion.md).\n\n");
         page.append(
                 "*Deviation* is |ours − reference| / |reference|, or |ours| where the reference is zero (round-off is\n");
         page.append(

@@ -37,6 +37,8 @@ public final class LoadedTub implements AutoCloseable {
     private final Blocks blocks;
     private final MemberWork members;
     private final double[][] laminates;
+    private final double[][] inverses;
+    private final double[] arealMasses;
     private final double[] loads;
     private final boolean[] fixed;
     private final double[] displacements;
@@ -55,8 +57,12 @@ public final class LoadedTub implements AutoCloseable {
         members = new MemberWork(structure);
         visits = new ShellVisits(structure, blocks);
         laminates = new double[blocks.all().size()][];
+        inverses = new double[laminates.length][];
+        arealMasses = new double[laminates.length];
         for (int b = 0; b < laminates.length; b++) {
             laminates[b] = stiffness(nominal, b);
+            inverses[b] = Constitutive.inverse(laminates[b]);
+            arealMasses[b] = nominal.laminate(blocks.all().get(b)).arealMass();
         }
         StaticSolver.LinearSystem system = StaticSolver.system(structure, loading);
         ConstrainedSystem constrained = system.stiffness();
@@ -152,11 +158,18 @@ public final class LoadedTub implements AutoCloseable {
     public SortedMap<String, Double> massByPiece(Layup layup) {
         SortedMap<String, Double> masses = new TreeMap<>();
         for (int b = 0; b < laminates.length; b++) {
-            double areal = layup.laminate(blocks.all().get(b)).arealMass();
+            double areal = arealMass(layup, b);
             blocks.areaByPiece(b).forEach((piece, area) -> masses.merge(piece, area * areal, Double::sum));
         }
         structure.lumpedMasses().forEach(m -> masses.merge(m.piece(), m.mass(), Double::sum));
         return masses;
+    }
+
+    private double arealMass(Layup layup, int b) {
+        Blocks.Block block = blocks.all().get(b);
+        boolean untouched = layup.zones().get(block.zone()) == nominal.zones().get(block.zone())
+                && (block.patches().isEmpty() || layup.patches() == nominal.patches());
+        return untouched ? arealMasses[b] : layup.laminate(block).arealMass();
     }
 
     /** Zones, patches and joints that there are on this mesh, each once. */
@@ -228,6 +241,11 @@ public final class LoadedTub implements AutoCloseable {
     /** Nominal stiffness of a block, 41 numbers. */
     double[] laminate(int block) {
         return laminates[block];
+    }
+
+    /** Its inverse. */
+    double[] inverse(int block) {
+        return inverses[block];
     }
 
     double[] loads() {

@@ -32,7 +32,6 @@ final class ReducedModel {
     private final double[] loads;
     private final Set<Integer> blocks = new TreeSet<>();
     private final Set<Integer> joints = new TreeSet<>();
-    private final Map<Integer, double[]> nominalInverse = new TreeMap<>();
 
     /**
      * @param tub nominal
@@ -49,75 +48,17 @@ final class ReducedModel {
             blocks.addAll(field.change().laminates().keySet());
             joints.addAll(field.change().joints().keySet());
         }
-        blocks.forEach(b -> nominalInverse.put(b, Constitutive.inverse(tub.laminate(b))));
         loads = new double[count];
         loads[0] = tub.compliance();
         for (int i = 1; i < count; i++) {
             loads[i] = fields.get(i - 1).load();
         }
-        nominalStiffness = nominalStiffness();
-        nominalFlexibility = nominalFlexibility();
+        nominalStiffness = table.energies(places, table.stiffness());
+        nominalFlexibility = table.energies(places, table.flexibility());
     }
 
     private int pair(int i, int j) {
         return places[i] <= places[j] ? table.pair(places[i], places[j]) : table.pair(places[j], places[i]);
-    }
-
-    /** vᵢᵀΔK_j u₀, the mean of both ways round, which differ by rounding. */
-    private double[] nominalStiffness() {
-        double[] result = new double[count * count];
-        result[0] = tub.compliance();
-        for (int j = 1; j < count; j++) {
-            result[j] = loads[j];
-            result[j * count] = loads[j];
-            Change change = fields.get(j - 1).change();
-            for (int i = 1; i < count; i++) {
-                double work = 0;
-                for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
-                    double[] step = Constitutive.minus(each.getValue(), tub.laminate(each.getKey()));
-                    work += Constitutive.trace(step, table.strains(each.getKey()), pair(0, i) * Constitutive.ENTRIES);
-                }
-                for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
-                    work += (each.getValue() - 1) * table.works(each.getKey())[pair(0, i)];
-                }
-                result[i * count + j] += 0.5 * work;
-                result[j * count + i] += 0.5 * work;
-            }
-        }
-        return result;
-    }
-
-    /** ∫NᵢC₀⁻¹Nⱼ = vᵢᵀK₀vⱼ − 2 terms alike + what the samples' own blocks say; N₀ is square to all others. */
-    private double[] nominalFlexibility() {
-        double[] result = new double[count * count];
-        result[0] = tub.compliance();
-        double[][] half = new double[count][];
-        for (int i = 1; i < count; i++) {
-            Change change = fields.get(i - 1).change();
-            for (int j = i; j < count; j++) {
-                Change other = fields.get(j - 1).change();
-                double sum = -nominalStiffness[i * count + j];
-                for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
-                    int b = each.getKey();
-                    double[] laminate = other.laminates().get(b);
-                    if (laminate != null) {
-                        half[i] = Constitutive.product(
-                                Constitutive.minus(each.getValue(), tub.laminate(b)), nominalInverse.get(b));
-                        double[] weight = Constitutive.product(half[i], Constitutive.minus(laminate, tub.laminate(b)));
-                        sum += Constitutive.trace(weight, table.strains(b), 0);
-                    }
-                }
-                for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
-                    Double factor = other.joints().get(each.getKey());
-                    if (factor != null) {
-                        sum += (each.getValue() - 1) * (factor - 1) * table.works(each.getKey())[0];
-                    }
-                }
-                result[i * count + j] = sum;
-                result[j * count + i] = sum;
-            }
-        }
-        return result;
     }
 
     /** Whether a change keeps to the blocks and joints the model was made for. */
@@ -188,7 +129,7 @@ final class ReducedModel {
     private void addBlock(int block, double[] laminate, double[] stiffness, double[] flexibility) {
         double[] nominal = tub.laminate(block);
         double[] step = Constitutive.minus(laminate, nominal);
-        double[] weight = Constitutive.minus(Constitutive.inverse(laminate), nominalInverse.get(block));
+        double[] weight = Constitutive.minus(Constitutive.inverse(laminate), tub.inverse(block));
         double[] weightNominal = Constitutive.product(weight, nominal);
         double[] dual = Constitutive.product(nominal, weightNominal);
         double[] g = table.strains(block);

@@ -157,9 +157,7 @@ final class Resolve {
             }
             bounds = bounds.and(new Interval(low, high));
             if (enough.test(bounds) || steps >= MOST_STEPS || rz <= 1e-26 * tub.compliance()) {
-                done = true;
-                direction = new double[0];
-                ofDirection = new double[0];
+                finish();
                 return;
             }
             // K z = K₀ z + ΔK z, and K₀ z is the residual.
@@ -179,6 +177,19 @@ final class Resolve {
                 u[i] += alpha * direction[i];
                 residual[i] -= alpha * forces[i];
             }
+            // The step raises 2fᵀu − uᵀKu by α rᵀz: the lower end is known before the next back-substitution.
+            low += alpha * rz;
+            work = 2 * (load + alpha * LoadedTub.dot(tub.loads(), direction)) - low;
+            bounds = bounds.and(new Interval(low, high));
+            if (enough.test(bounds)) {
+                finish();
+            }
+        }
+
+        private void finish() {
+            done = true;
+            direction = new double[0];
+            ofDirection = new double[0];
         }
 
         Solved solved() {

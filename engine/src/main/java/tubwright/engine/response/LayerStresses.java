@@ -50,6 +50,11 @@ final class LayerStresses {
     private final List<Slot> slots = new ArrayList<>();
     private final List<Check.NotChecked> notChecked = new ArrayList<>();
 
+    /** Of a laminate that is not looked at. */
+    static final LayerStresses NONE = new LayerStresses();
+
+    private LayerStresses() {}
+
     LayerStresses(Laminate laminate, StrengthBasis basis) {
         Optional<LaminateResponse> cured = cured(laminate, basis);
         LaminateResponse[] unit = new LaminateResponse[3];

@@ -23,6 +23,7 @@ final class PlySweep {
     private final List<double[]> fields;
     private final LayerStresses[] regions;
     private final boolean[] local;
+    private final int[] elements;
     private final int[] offset;
     /** One row a case: {@link #KINDS} factors a slot, and the element, point and surface of each. */
     private final double[][] least;
@@ -36,7 +37,23 @@ final class PlySweep {
      * @param local per element: at an insert
      */
     PlySweep(Structure structure, List<double[]> fields, LayerStresses[] regions, boolean[] local) {
+        this(
+                structure,
+                fields,
+                regions,
+                local,
+                IntStream.range(0, structure.mesh().elementCount()).toArray());
+    }
+
+    /**
+     * The same over some of the elements only.
+     *
+     * @param regions {@link LayerStresses#NONE} where none of the elements lies
+     * @param elements in rising order
+     */
+    PlySweep(Structure structure, List<double[]> fields, LayerStresses[] regions, boolean[] local, int[] elements) {
         this.structure = structure;
+        this.elements = elements;
         this.fields = fields;
         this.regions = regions;
         this.local = local;
@@ -50,10 +67,10 @@ final class PlySweep {
         for (double[] each : least) {
             Arrays.fill(each, Double.POSITIVE_INFINITY);
         }
-        int elements = structure.mesh().elementCount();
+        int count = elements.length;
         List<double[][]> found = IntStream.range(0, CHUNKS)
                 .parallel()
-                .mapToObj(k -> sweep((int) ((long) elements * k / CHUNKS), (int) ((long) elements * (k + 1) / CHUNKS)))
+                .mapToObj(k -> sweep((int) ((long) count * k / CHUNKS), (int) ((long) count * (k + 1) / CHUNKS)))
                 .toList();
         // In order of the chunks and only where lower, so that the outcome does not depend on who was first.
         for (double[][] chunk : found) {
@@ -96,7 +113,8 @@ final class PlySweep {
         ShellKernel kernel = new ShellKernel(structure);
         double[] strains = new double[ShellWorkspace.STRAINS];
         double[] stress = new double[3];
-        for (int e = from; e < to; e++) {
+        for (int i = from; i < to; i++) {
+            int e = elements[i];
             int region = structure.mesh().elementRegions()[e];
             List<LayerStresses.Slot> slots = regions[region].slots();
             ShellWorkspace w = kernel.strainPoints(e);
@@ -104,8 +122,8 @@ final class PlySweep {
                 double[] u = kernel.displacements(e, fields.get(c));
                 for (int p = 0; p < w.points(); p++) {
                     w.strainAt(p, u, strains);
-                    for (int i = 0; i < STRAINS; i++) {
-                        means[c][STRAINS * e + i] += (float) (strains[i] / w.points());
+                    for (int k = 0; k < STRAINS; k++) {
+                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
                     }
                     for (int s = 0; s < slots.size(); s++) {
                         LayerStresses.Slot slot = slots.get(s);

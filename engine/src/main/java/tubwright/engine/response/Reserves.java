@@ -85,7 +85,7 @@ public final class Reserves {
     }
 
     /** Elements inside an insert's footprint or within one element of it. */
-    private static boolean[] local(Structure structure) {
+    static boolean[] local(Structure structure) {
         Mesh mesh = structure.mesh();
         boolean[] local = new boolean[mesh.elementCount()];
         for (int e = 0; e < local.length; e++) {

@@ -99,4 +99,26 @@ public final class ShellWorkspace {
             strains[r] = sum;
         }
     }
+
+    /**
+     * What a mode's slopes do with membrane forces at point p: with N = (Nx, Ny, Nxy) the density of φᵀK_Gφ is N · these.
+     *
+     * @param p strain point
+     * @param displacements nodal displacements φ of the element
+     * @param products three values written: Σ (∂φ/∂x)², Σ (∂φ/∂y)², 2 Σ ∂φ/∂x ∂φ/∂y, summed over the displacements
+     */
+    public void slopeProducts(int p, double[] displacements, double[] products) {
+        java.util.Arrays.fill(products, 0, 3, 0);
+        for (int c = 0; c < 3; c++) {
+            double dx = 0;
+            double dy = 0;
+            for (int i = 0; i < freedoms / 6; i++) {
+                dx += nodeX[p][i] * displacements[6 * i + c];
+                dy += nodeY[p][i] * displacements[6 * i + c];
+            }
+            products[0] += dx * dx;
+            products[1] += dy * dy;
+            products[2] += 2 * dx * dy;
+        }
+    }
 }

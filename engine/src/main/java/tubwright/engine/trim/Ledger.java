@@ -2,8 +2,10 @@
 package tubwright.engine.trim;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
@@ -16,8 +18,10 @@ import tubwright.engine.laminate.LayerRole;
  * @param sectionStiffness nominal, read between skin sections
  * @param mass nominal, kg
  * @param entries cheapest first: least stiffness lost for each kilogram given back; joints last
+ * @param watched names of the load cases whose reserve and buckling factors the entries tell
  */
-public record Ledger(double stiffness, double sectionStiffness, double mass, List<LedgerEntry> entries) {
+public record Ledger(
+        double stiffness, double sectionStiffness, double mass, List<LedgerEntry> entries, List<String> watched) {
     /** How much thinner a core is made, m. */
     public static final double CORE_STEP = 5e-3;
 
@@ -29,12 +33,18 @@ public record Ledger(double stiffness, double sectionStiffness, double mass, Lis
 
     public Ledger {
         entries = List.copyOf(entries);
+        watched = List.copyOf(watched);
     }
 
     private record Offer(Owner owner, LedgerEntry.Kind kind, int place, Layer layer, double thickness, Layup layup) {}
 
-    /** Draws up the ledger, every entry solved to a thousandth of its effect. */
+    /** Draws up the ledger of a stiffness, every entry solved to a thousandth of its effect. */
     public static Ledger of(LoadedTub tub) {
+        return of(tub, Optional.empty());
+    }
+
+    /** The same with what each entry protects in load cases. */
+    public static Ledger of(LoadedTub tub, Optional<LoadWatch> watch) {
         List<Offer> offers = offers(tub);
         List<Change> changes = offers.stream().map(o -> tub.change(o.layup)).toList();
         FirstOrder firstOrder = new FirstOrder(tub);
@@ -44,6 +54,10 @@ public record Ledger(double stiffness, double sectionStiffness, double mass, Lis
                         changes,
                         c -> c.high() - c.low()
                                 <= Math.max(EFFECT_SHARE * Math.abs(c.low() - nominal), ROUNDING * nominal));
+        List<LoadWatch.Trial> trials =
+                offers.stream().map(o -> new LoadWatch.Trial(o.owner, o.layup)).toList();
+        List<LoadWatch.Found> found = watch.map(w -> w.of(tub, trials))
+                .orElseGet(() -> Collections.nCopies(trials.size(), new LoadWatch.Found()));
         double mass = tub.mass(tub.nominal());
         double stiffness = tub.stiffness(nominal);
         List<LedgerEntry> entries = new ArrayList<>();
@@ -64,11 +78,18 @@ public record Ledger(double stiffness, double sectionStiffness, double mass, Lis
                     stiffness(tub, bounds),
                     left,
                     stiffness - left.middle(),
-                    solved.get(i).steps()));
+                    solved.get(i).steps(),
+                    found.get(i).reserves(),
+                    found.get(i).buckling()));
         }
         entries.sort(Comparator.comparing((LedgerEntry e) -> e.kind() == LedgerEntry.Kind.JOINT)
                 .thenComparing(e -> e.mass() > 0 ? e.lostPerKilogram() : e.lost()));
-        return new Ledger(stiffness, tub.sectionStiffness(), mass, entries);
+        return new Ledger(
+                stiffness,
+                tub.sectionStiffness(),
+                mass,
+                entries,
+                watch.map(w -> w.loads().stream().map(l -> l.name()).toList()).orElse(List.of()));
     }
 
     private static Interval stiffness(LoadedTub tub, Interval compliance) {

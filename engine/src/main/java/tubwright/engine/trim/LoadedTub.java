@@ -85,7 +85,9 @@ public final class LoadedTub implements AutoCloseable {
         compliance = dot(loads, displacements);
         Solution solution = new Solution(loading, displacements, new double[0], 0.5 * compliance, 0);
         sectionStiffness =
-                mesh.regions().stream().anyMatch(r -> r.surface() == tubwright.engine.mesh.Region.Surface.SKIN)
+                !(loading instanceof Case.Loads)
+                                && mesh.regions().stream()
+                                        .anyMatch(r -> r.surface() == tubwright.engine.mesh.Region.Surface.SKIN)
                         ? Study.stiffness(structure, solution)
                         : Double.NaN;
     }
@@ -291,11 +293,7 @@ public final class LoadedTub implements AutoCloseable {
             sum += visits.forces(block, step, weights.getOrDefault(block, nothing), u, forces);
         }
         change.joints().forEach((part, factor) -> members.addForces(part, factor - 1, u, forces));
-        for (int i = 0; i < forces.length; i++) {
-            if (fixed[i]) {
-                forces[i] = 0;
-            }
-        }
+        release(forces);
         return sum;
     }
 
@@ -305,6 +303,20 @@ public final class LoadedTub implements AutoCloseable {
      */
     double[] gramians(int block, double[]... fields) {
         return visits.gramians(block, fields);
+    }
+
+    /** The shells' visits, for what is asked of single blocks. */
+    ShellVisits visits() {
+        return visits;
+    }
+
+    /** Clears what held unknowns would carry. */
+    void release(double[] forces) {
+        for (int i = 0; i < forces.length; i++) {
+            if (fixed[i]) {
+                forces[i] = 0;
+            }
+        }
     }
 
     /** Gramians of several blocks, side by side. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.function.ObjIntConsumer;
 import java.util.stream.IntStream;
 
 /**
@@ -68,18 +69,24 @@ final class Resolve {
         return run.solved();
     }
 
-    /** Solves many changes, answers in their order. */
+    /** Solves many changes, answers in their order, without their fields, which would fill the memory. */
     List<Solved> solve(List<Change> changes, Enough enough) {
         List<Solved> result = new ArrayList<>();
+        solve(changes, enough, (s, _) -> result.add(new Solved(s.compliance(), new double[0], s.work(), s.steps())));
+        return result;
+    }
+
+    /** Solves many changes and hands over each with its number, in their order. */
+    void solve(List<Change> changes, Enough enough, ObjIntConsumer<Solved> solved) {
         for (int from = 0; from < changes.size(); from += TOGETHER) {
             List<Run> runs = changes.subList(from, Math.min(from + TOGETHER, changes.size())).stream()
                     .map(c -> new Run(c, new Start(tub.displacements(), tub.loads())))
                     .toList();
             advance(runs, enough);
-            // Fields of many changes would fill the memory; whoever wants one asks for one.
-            runs.forEach(r -> result.add(new Solved(r.bounds, new double[0], r.work, r.steps)));
+            for (int k = 0; k < runs.size(); k++) {
+                solved.accept(runs.get(k).solved(), from + k);
+            }
         }
-        return result;
     }
 
     private void advance(List<Run> runs, Enough enough) {

@@ -147,6 +147,61 @@ final class ShellVisits {
         return sum;
     }
 
+    /**
+     * Adds Σ w Bᵀ C h of a block to forces, h the {@linkplain ShellWorkspace#slopeProducts slope products} of a mode: the
+     * gradient of φᵀK_Gφ by the displacements that make the membrane forces.
+     */
+    void slopeForces(int block, double[] laminate, double[] mode, double[] forces) {
+        double[] products = new double[3];
+        ShellKernel kernel = kernels.get();
+        int[] nodes = structure.mesh().elementNodes();
+        for (int e : blocks.elements(block)) {
+            ShellWorkspace points = kernel.strainPoints(e);
+            int n = points.freedoms();
+            double flip = flip(e);
+            double[] local = kernel.displacements(e, mode).clone();
+            for (int p = 0; p < points.points(); p++) {
+                points.slopeProducts(p, local, products);
+                products[2] *= flip;
+                double[] operator = points.strainOperator(p);
+                for (int r = 0; r < 6; r++) {
+                    double stress = 0;
+                    for (int c = 0; c < 3; c++) {
+                        stress += laminate[6 * r + c] * products[c];
+                    }
+                    double s = points.weight(p) * stress * (r == 2 || r == 5 ? flip : 1);
+                    for (int j = 0; j < n; j++) {
+                        forces[6 * nodes[4 * e + j / 6] + j % 6] += s * operator[r * n + j];
+                    }
+                }
+            }
+        }
+    }
+
+    /** Σ w h ε(u)ᵀ of a block as 41 numbers, h the slope products of a mode in the place of εx, εy, γxy. */
+    double[] slopeGramian(int block, double[] mode, double[] u) {
+        double[] sum = new double[Constitutive.ENTRIES];
+        double[] products = new double[3];
+        double[] strain = new double[STRAINS];
+        ShellKernel kernel = kernels.get();
+        for (int e : blocks.elements(block)) {
+            ShellWorkspace points = kernel.strainPoints(e);
+            double flip = flip(e);
+            for (int p = 0; p < points.points(); p++) {
+                points.slopeProducts(p, kernel.displacements(e, mode), products);
+                products[2] *= flip;
+                points.strainAt(p, kernel.displacements(e, u), strain);
+                mirror(strain, flip);
+                for (int r = 0; r < 3; r++) {
+                    for (int c = 0; c < 6; c++) {
+                        sum[6 * r + c] += points.weight(p) * products[r] * strain[c];
+                    }
+                }
+            }
+        }
+        return sum;
+    }
+
     /** Across the car γxy, κxy and γyz change sign (and drilling, which only counts squared). */
     private static void mirror(double[] s, double flip) {
         s[2] *= flip;

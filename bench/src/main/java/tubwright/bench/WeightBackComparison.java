@@ -72,9 +72,12 @@ public final class WeightBackComparison {
     private static void head(PrintWriter out) {
         out.println("# Weight back: instant answers, exact answers, the ledger");
         out.println();
-        out.println("The Larkspur in torsion. A hundred changes of one or two plies in each of any three zones, no set of");
-        out.println("zones asked about before; ten of them solved to 1e-8 as well; then the whole ledger, every entry to a");
-        out.println("thousandth of its effect. All of a column comes from one process, so that its ratios hold on a busy");
+        out.println(
+                "The Larkspur in torsion. A hundred changes of one or two plies in each of any three zones, no set of");
+        out.println(
+                "zones asked about before; ten of them solved to 1e-8 as well; then the whole ledger, every entry to a");
+        out.println(
+                "thousandth of its effect. All of a column comes from one process, so that its ratios hold on a busy");
         out.println("machine too. Made by");
         out.println();
         out.println("```");
@@ -90,8 +93,6 @@ public final class WeightBackComparison {
     private static String run(String design, String size) throws IOException, InterruptedException {
         boolean large = Double.parseDouble(size) < 20;
         return Child.run(
-                WeightBackRun.class,
-                List.of("-XX:+UseParallelGC", large ? "-Xmx8g" : "-Xmx4g"),
-                List.of(design, size));
+                WeightBackRun.class, List.of("-XX:+UseParallelGC", large ? "-Xmx8g" : "-Xmx4g"), List.of(design, size));
     }
 }

@@ -52,6 +52,11 @@ final class LedgerCommand implements Callable<Integer> {
     @Option(names = "--all", description = "List every entry, not only the cheapest and dearest.")
     private boolean all;
 
+    @Option(
+            names = "--stiffness-only",
+            description = "Leave the load cases out: no reserve and buckling factors, an answer sooner.")
+    private boolean stiffnessOnly;
+
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
     private boolean json;
 
@@ -76,8 +81,8 @@ final class LedgerCommand implements Callable<Integer> {
             Design design = TrimWork.read(options.place());
             try (RunFolder folder =
                     RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("ledger")))) {
-                LedgerAnswer answer =
-                        TrimWork.ledger(design, request, RunCommand.stamp(), Version.text(), progress::stage);
+                LedgerAnswer answer = TrimWork.ledger(
+                        design, request, !stiffnessOnly, RunCommand.stamp(), Version.text(), progress::stage);
                 progress.stage("writing the ledger");
                 String document = TrimJson.write(answer);
                 folder.text(RunFolder.ANSWER, document);

@@ -4,25 +4,30 @@ package tubwright.desk.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tubwright.desk.answer.KeptChoice;
 import tubwright.desk.answer.WhatIfAnswer;
+import tubwright.desk.console.KeptSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.WhatIfSummary;
 import tubwright.desk.export.TrimJson;
 import tubwright.desk.text.Figures;
+import tubwright.desk.work.ChoiceWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
+import tubwright.engine.design.Design;
 
 /** {@code tubwright what-if}: a change of layup answered with its proved error. */
 @Command(
         name = "what-if",
         description = {
             "What a change of layup does to stiffness and mass, with an error that is proved for the mesh. The design file"
-                    + " is left alone."
+                    + " is left alone unless asked to be written."
         },
         synopsisHeading = "Usage: ",
         parameterListHeading = "%n",
@@ -35,6 +40,7 @@ import tubwright.desk.work.UserMistake;
             "Examples:",
             "  tubwright what-if mytub --drop \"flank=3,5\" --core \"floor=15 mm\"",
             "  tubwright what-if mytub --set \"deck=[45c/0c/core/0c/45c]\"",
+            "  tubwright what-if mytub --drop \"flank=3\" --as-variant lighter",
             "  tubwright what-if mytub --joint \"lower shell / upper shell=50 %\" --exact"
         })
 final class WhatIfCommand implements Callable<Integer> {
@@ -72,6 +78,9 @@ final class WhatIfCommand implements Callable<Integer> {
     @Option(names = "--exact", description = "Solve until the error is nothing to speak of.")
     private boolean exact;
 
+    @Mixin
+    private WriteOptions write;
+
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
     private boolean json;
 
@@ -97,13 +106,18 @@ final class WhatIfCommand implements Callable<Integer> {
         double width = width();
         try (Progress progress = new Progress(terminal)) {
             progress.stage("reading " + options.place());
-            WhatIfAnswer answer = TrimWork.whatIf(
-                    TrimWork.read(options.place()), request, edits, width, Version.text(), progress::stage);
+            Design design = TrimWork.read(options.place());
+            WhatIfAnswer answer = TrimWork.whatIf(design, request, edits, width, Version.text(), progress::stage);
+            ChoiceWork.Wanted wanted = write.wanted();
+            Optional<KeptChoice> kept = wanted.any()
+                    ? Optional.of(ChoiceWork.write(design, request, answer.layup(), wanted, progress::stage))
+                    : Optional.empty();
             progress.done();
             if (json) {
                 terminal.out().print(TrimJson.write(answer));
             } else {
                 WhatIfSummary.lines(terminal, answer).forEach(terminal::print);
+                kept.ifPresent(k -> KeptSummary.lines(k).forEach(terminal::print));
                 terminal.print("");
                 terminal.print("  computed in " + Figures.elapsed(progress.seconds()) + "; asked again it takes "
                         + String.format(Locale.ROOT, "%.1f", 1e3 * answer.answerSeconds()) + " ms");

@@ -47,11 +47,14 @@ public final class LedgerSummary {
         List<LedgerEntry> weighing =
                 ledger.entries().stream().filter(e -> e.mass() > 0).toList();
         boolean cut = !all && weighing.size() > CHEAPEST + DEAREST + 4;
-        TextTable table = new TextTable(true, true, false, false, false, true);
-        table.row("give up", "", "g", "lose " + unit.text(), "per kg", "bracket");
+        boolean watched = !ledger.watched().isEmpty();
+        TextTable table = watched
+                ? new TextTable(true, true, false, false, false, false, false, true)
+                : new TextTable(true, true, false, false, false, true);
+        row(table, watched, "give up", "", "g", "lose " + unit.text(), "per kg", "reserve", "buckling", "bracket");
         for (int i = 0; i < weighing.size(); i++) {
             if (cut && i == CHEAPEST) {
-                table.row("…", (weighing.size() - CHEAPEST - DEAREST) + " more", "", "", "", "");
+                row(table, watched, "…", (weighing.size() - CHEAPEST - DEAREST) + " more", "", "", "", "", "", "");
             }
             if (!cut || i < CHEAPEST || i >= weighing.size() - DEAREST) {
                 row(table, answer, weighing.get(i));
@@ -59,21 +62,44 @@ public final class LedgerSummary {
         }
         ledger.entries().stream().filter(e -> !(e.mass() > 0)).forEach(e -> row(table, answer, e));
         List<String> rows = table.lines(terminal);
+        String guards = watched
+                ? "Reserve and buckling are the lowest factors of "
+                        + ledger.watched().size()
+                        + " load cases, before → after: of the zone's own plies and sandwich away from inserts, solved anew;"
+                        + " of the whole tub's first mode to first order, which tells large changes too small."
+                : answer.hasLoads()
+                        ? "Load cases were left out: reserve and buckling factors are not told."
+                        : "The design has no load cases: which reserve and buckling factors a ply protects cannot be told.";
         for (int i = 0; i < rows.size(); i++) {
             lines.add(i == 0 ? terminal.look(Look.QUIET, rows.get(i)) : rows.get(i));
         }
+        lines.add("");
+        lines.addAll(Wrap.lines(guards, "  ", WIDTH));
         return lines;
+    }
+
+    /** Leaves the two columns of factors out where none are told. */
+    private static void row(TextTable table, boolean watched, String... cells) {
+        if (watched) {
+            table.row(cells);
+        } else {
+            table.row(cells[0], cells[1], cells[2], cells[3], cells[4], cells[7]);
+        }
     }
 
     private static void row(TextTable table, LedgerAnswer answer, LedgerEntry e) {
         StiffnessUnit unit = answer.unit();
         double stiffness = answer.ledger().stiffness();
-        table.row(
+        row(
+                table,
+                !answer.ledger().watched().isEmpty(),
                 LedgerAnswer.place(e),
                 LedgerAnswer.words(e),
                 e.mass() > 0 ? significant(1000 * e.mass(), 3, " ") : "",
                 significant(unit.of(e.lost()), 3, " "),
                 e.mass() > 0 ? fixed(unit.of(e.lostPerKilogram()), 0, " ") : "",
+                LedgerAnswer.factors(e.lowestReserve()),
+                LedgerAnswer.factors(e.lowestBuckling()),
                 significant(unit.of(stiffness - e.firstOrder().high()), 3, " ") + " … "
                         + significant(unit.of(stiffness - e.firstOrder().low()), 3, " "));
     }

@@ -34,12 +34,38 @@ public final class WhatIfSummary {
                 unit.text(),
                 "was " + significant(unit.of(answer.before()), 5, " ") + " (" + signed(after / answer.before() - 1)
                         + ")");
+        for (WhatIfAnswer.Other other : answer.others()) {
+            double middle = other.after().middle();
+            table.row(
+                    "stiffness, case " + other.loading(),
+                    significant(other.unit().of(middle), 6, " ") + " ± "
+                            + significant(
+                                    other.unit()
+                                            .of(0.5
+                                                    * (other.after().high()
+                                                            - other.after().low())),
+                                    2,
+                                    " "),
+                    other.unit().text(),
+                    "was " + significant(other.unit().of(other.before()), 5, " ") + " ("
+                            + signed(middle / other.before() - 1) + ")");
+        }
         table.row(
                 "mass",
                 significant(answer.massAfter(), 5, " "),
                 "kg",
                 "was " + significant(answer.massBefore(), 5, " ") + " ("
                         + signed(answer.massAfter() / answer.massBefore() - 1) + ")");
+        for (WhatIfAnswer.Piece piece : answer.pieces()) {
+            if (Math.abs(piece.after() - piece.before()) > 1e-6) {
+                table.row(
+                        "  " + piece.name(),
+                        significant(piece.after(), 5, " "),
+                        "kg",
+                        "was " + significant(piece.before(), 5, " ") + " (" + signed(piece.after() / piece.before() - 1)
+                                + ")");
+            }
+        }
         double saved = answer.massBefore() - answer.massAfter();
         if (Math.abs(saved) > 1e-6) {
             table.row(

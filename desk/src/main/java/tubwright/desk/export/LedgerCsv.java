@@ -2,8 +2,10 @@
 package tubwright.desk.export;
 
 import java.util.Locale;
+import java.util.Optional;
 import tubwright.desk.answer.LedgerAnswer;
 import tubwright.desk.answer.StiffnessUnit;
+import tubwright.engine.trim.Guard;
 import tubwright.engine.trim.LedgerEntry;
 import tubwright.engine.trim.Owner;
 
@@ -24,7 +26,8 @@ public final class LedgerCsv {
                 .append(u)
                 .append("),at most,without solving at least (")
                 .append(u)
-                .append("),at most\r\n");
+                .append("),at most,lowest reserve factor,without it,in load case,by,lowest buckling factor,without it,")
+                .append("in load case,mode in\r\n");
         for (LedgerEntry e : answer.ledger().entries()) {
             text.append(
                             switch (e.owner()) {
@@ -56,9 +59,17 @@ public final class LedgerCsv {
                     .append(number(unit.of(e.firstOrder().low()), 4))
                     .append(',')
                     .append(number(unit.of(e.firstOrder().high()), 4))
+                    .append(guard(e.lowestReserve()))
+                    .append(guard(e.lowestBuckling()))
                     .append("\r\n");
         }
         return text.toString();
+    }
+
+    private static String guard(Optional<Guard> guard) {
+        return guard.map(g -> "," + number(g.before(), 4) + "," + number(g.after(), 4) + "," + quoted(g.load()) + ","
+                        + quoted(g.what()))
+                .orElse(",,,,");
     }
 
     private static String number(double value, int decimals) {

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.export;
 
+import java.util.List;
 import tools.jackson.core.JsonGenerator;
 import tubwright.desk.answer.LedgerAnswer;
 import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.answer.WhatIfAnswer;
+import tubwright.engine.trim.Guard;
 import tubwright.engine.trim.Interval;
 import tubwright.engine.trim.LedgerEntry;
 import tubwright.engine.trim.Lightened;
@@ -15,7 +17,7 @@ import tubwright.engine.trim.Owner;
 /** Ledgers, what-if answers and lightest layups as JSON in SI units, each named in its key; {@code docs/json.md} explains every key. */
 public final class TrimJson {
     /** Raised when keys are added. */
-    private static final int SCHEMA_VERSION = 1;
+    private static final int SCHEMA_VERSION = 2;
 
     private TrimJson() {}
 
@@ -29,6 +31,9 @@ public final class TrimJson {
             String unit = key(answer.unit());
             json.writeNumberProperty("stiffness_" + unit, answer.ledger().stiffness());
             json.writeNumberProperty("sectionStiffness_" + unit, answer.ledger().sectionStiffness());
+            json.writeArrayPropertyStart("loadCases");
+            answer.ledger().watched().forEach(json::writeString);
+            json.writeEndArray();
             json.writeArrayPropertyStart("entries");
             for (LedgerEntry entry : answer.ledger().entries()) {
                 json.writeStartObject();
@@ -47,6 +52,8 @@ public final class TrimJson {
                 interval(json, "left_" + unit, entry.solved());
                 interval(json, "leftWithoutSolving_" + unit, entry.firstOrder());
                 json.writeNumberProperty("substitutions", entry.steps());
+                guards(json, "reserves", entry.reserves());
+                guards(json, "buckling", entry.buckling());
                 json.writeEndObject();
             }
             json.writeEndArray();
@@ -67,8 +74,26 @@ public final class TrimJson {
             json.writeNumberProperty("before_" + unit, answer.before());
             json.writeNumberProperty("sectionStiffnessBefore_" + unit, answer.sectionBefore());
             interval(json, "after_" + unit, answer.after());
+            json.writeArrayPropertyStart("otherCases");
+            for (WhatIfAnswer.Other other : answer.others()) {
+                json.writeStartObject();
+                json.writeStringProperty("case", other.loading());
+                json.writeNumberProperty("before_" + key(other.unit()), other.before());
+                interval(json, "after_" + key(other.unit()), other.after());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
             json.writeNumberProperty("massBefore_kg", answer.massBefore());
             json.writeNumberProperty("massAfter_kg", answer.massAfter());
+            json.writeArrayPropertyStart("pieces");
+            answer.pieces().forEach(piece -> {
+                json.writeStartObject();
+                json.writeStringProperty("piece", piece.name());
+                json.writeNumberProperty("massBefore_kg", piece.before());
+                json.writeNumberProperty("massAfter_kg", piece.after());
+                json.writeEndObject();
+            });
+            json.writeEndArray();
             json.writeBooleanProperty("instant", answer.instant());
             json.writeNumberProperty("substitutions", answer.substitutions());
             json.writeStringProperty("caution", RunAnswer.CAUTION);
@@ -142,6 +167,19 @@ public final class TrimJson {
         json.writeStringProperty("tub", tub);
         json.writeStringProperty("variant", variant);
         json.writeStringProperty("case", loading);
+    }
+
+    private static void guards(JsonGenerator json, String name, List<Guard> guards) {
+        json.writeArrayPropertyStart(name);
+        for (Guard guard : guards) {
+            json.writeStartObject();
+            json.writeStringProperty("case", guard.load());
+            json.writeNumberProperty("before", guard.before());
+            json.writeNumberProperty("after", guard.after());
+            json.writeStringProperty("what", guard.what());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void interval(JsonGenerator json, String name, Interval interval) {

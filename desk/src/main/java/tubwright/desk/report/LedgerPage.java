@@ -7,6 +7,7 @@ import static tubwright.desk.text.Figures.fixed;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.Base64;
+import java.util.Optional;
 import tubwright.desk.answer.LedgerAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
@@ -15,6 +16,7 @@ import tubwright.desk.picture.Png;
 import tubwright.desk.picture.TubPicture;
 import tubwright.desk.picture.TubPicture.Picture;
 import tubwright.desk.picture.View.From;
+import tubwright.engine.trim.Guard;
 import tubwright.engine.trim.Ledger;
 import tubwright.engine.trim.LedgerEntry;
 
@@ -141,16 +143,32 @@ public final class LedgerPage {
             number(rows, e.mass() > 0 ? significant(1000 * e.mass(), 3, NARROW_SPACE) : "");
             number(rows, significant(unit.of(e.lost()), 3, NARROW_SPACE));
             number(rows, e.mass() > 0 ? fixed(unit.of(e.lostPerKilogram()), 0, NARROW_SPACE) : "");
+            if (!answer.ledger().watched().isEmpty()) {
+                guard(rows, e.lowestReserve());
+                guard(rows, e.lowestBuckling());
+            }
             number(
                     rows,
                     significant(unit.of(stiffness - e.firstOrder().high()), 3, NARROW_SPACE) + " … "
                             + significant(unit.of(stiffness - e.firstOrder().low()), 3, NARROW_SPACE));
             rows.append("</tr>");
         }
+        String guards = answer.ledger().watched().isEmpty()
+                ? ""
+                : "<th class=\"n\">reserve factor</th><th class=\"n\">buckling</th>";
         return "<table class=\"tight\"><thead><tr><th>Where</th><th>Given up</th><th class=\"n\">g</th><th class=\"n\">lost, "
-                + unit.text() + "</th><th class=\"n\">per kg</th><th class=\"n\">bracket</th></tr></thead><tbody>"
+                + unit.text() + "</th><th class=\"n\">per kg</th>" + guards
+                + "<th class=\"n\">bracket</th></tr></thead><tbody>"
                 + rows
                 + "</tbody></table>";
+    }
+
+    private static void guard(StringBuilder rows, Optional<Guard> guard) {
+        rows.append("<td class=\"n\" title=\"")
+                .append(escape(guard.map(g -> g.load() + ": " + g.what()).orElse("")))
+                .append("\">")
+                .append(escape(LedgerAnswer.factors(guard)))
+                .append("</td>");
     }
 
     private static void number(StringBuilder rows, String text) {

@@ -2,9 +2,11 @@
 package tubwright.desk.work;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
 import tubwright.desk.answer.LedgerAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.answer.WhatIfAnswer;
@@ -19,6 +21,7 @@ import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.engine.trim.Layup;
 import tubwright.engine.trim.Ledger;
+import tubwright.engine.trim.LoadWatch;
 import tubwright.engine.trim.LoadedTub;
 import tubwright.engine.trim.WhatIf;
 import tubwright.numerics.solver.Solvers;
@@ -68,12 +71,28 @@ public final class TrimWork {
         A on(Design.Variant variant, LoadedTub tub);
     }
 
-    /** Draws up the ledger of a design. */
+    /**
+     * Draws up the ledger of a design.
+     *
+     * @param guarded whether to tell reserve and buckling factors in the design's load cases
+     */
     public static LedgerAnswer ledger(
-            Design design, Request request, String stamp, String version, Workbench.Listener listener) {
+            Design design,
+            Request request,
+            boolean guarded,
+            String stamp,
+            String version,
+            Workbench.Listener listener) {
         return solved(design, request, listener, (variant, tub) -> {
             listener.stage("giving up one ply after another");
-            Ledger ledger = Ledger.of(tub);
+            List<Case.Loads> loads = variant.tub().cases().stream()
+                    .filter(Case.Loads.class::isInstance)
+                    .map(Case.Loads.class::cast)
+                    .toList();
+            Optional<LoadWatch> watch = guarded && !loads.isEmpty()
+                    ? Optional.of(new LoadWatch(loads, variant.tub().strength(), true, Solvers.best(), listener::stage))
+                    : Optional.empty();
+            Ledger ledger = Ledger.of(tub, watch);
             return new LedgerAnswer(
                     design.name(),
                     variant.name(),
@@ -82,6 +101,7 @@ public final class TrimWork {
                     ledger,
                     tub.structure().mesh(),
                     tub.structure().unknowns(),
+                    !loads.isEmpty(),
                     worth(tub),
                     stamp,
                     version);
@@ -89,42 +109,82 @@ public final class TrimWork {
     }
 
     /**
-     * Answers a change of layup.
+     * Answers a change of layup in the case asked for, or in all that have a stiffness.
      *
      * @param width of the answer, relative to the stiffness
      */
     public static WhatIfAnswer whatIf(
             Design design, Request request, Edits edits, double width, String version, Workbench.Listener listener) {
-        return solved(design, request, listener, (variant, tub) -> {
-            LayupEdits made = new LayupEdits(tub.nominal(), tub.joints());
-            edits.sets.forEach(made::set);
-            edits.drops.forEach(made::drop);
-            edits.cores.forEach(made::core);
-            edits.joints.forEach(made::joint);
-            listener.stage("fields of the zones that change");
-            Layup layup = made.layup();
-            WhatIf whatIf = new WhatIf(tub);
-            WhatIf.Answer answer = whatIf.ask(layup, width);
-            long start = System.nanoTime();
-            whatIf.ask(layup);
-            double again = (System.nanoTime() - start) * 1e-9;
-            return new WhatIfAnswer(
-                    design.name(),
-                    variant.name(),
-                    tub.loading().name(),
-                    StiffnessUnit.of(tub.loading()),
-                    made.words(),
-                    tub.stiffness(tub.compliance()),
-                    tub.sectionStiffness(),
-                    answer.stiffness(),
-                    tub.mass(tub.nominal()),
-                    answer.mass(),
-                    answer.instant(),
-                    answer.substitutions(),
-                    again,
-                    tub.structure().unknowns(),
-                    version);
-        });
+        Design.Variant variant = variant(design, request);
+        Tub tub = variant.tub();
+        List<Case> cases = new ArrayList<>(List.of(loading(tub, request.loading)));
+        if (request.loading.isEmpty()) {
+            tub.cases().stream()
+                    .filter(c -> !(c instanceof Case.Loads) && !cases.contains(c))
+                    .forEach(cases::add);
+        }
+        try {
+            listener.stage("mesh and solution");
+            Structure structure = Structure.of(tub, Study.mesh(tub, meshSize(tub, request)));
+            try (WhatIf whatIf = WhatIf.solve(structure, cases, Layup.of(tub), Solvers.best())) {
+                return answer(design, variant, whatIf, edits, width, version, listener);
+            }
+        } catch (StructureException | ShapeException fault) {
+            throw design.explain(fault);
+        }
+    }
+
+    private static WhatIfAnswer answer(
+            Design design,
+            Design.Variant variant,
+            WhatIf whatIf,
+            Edits edits,
+            double width,
+            String version,
+            Workbench.Listener listener) {
+        LoadedTub tub = whatIf.tubs().getFirst();
+        LayupEdits made = new LayupEdits(tub.nominal(), tub.joints());
+        edits.sets.forEach(made::set);
+        edits.drops.forEach(made::drop);
+        edits.cores.forEach(made::core);
+        edits.joints.forEach(made::joint);
+        listener.stage("fields of the zones that change");
+        Layup layup = made.layup();
+        WhatIf.Answer answer = whatIf.ask(layup, width);
+        long start = System.nanoTime();
+        whatIf.ask(layup);
+        double again = (System.nanoTime() - start) * 1e-9;
+        List<WhatIfAnswer.Other> others = new ArrayList<>();
+        for (int c = 1; c < whatIf.tubs().size(); c++) {
+            LoadedTub other = whatIf.tubs().get(c);
+            others.add(new WhatIfAnswer.Other(
+                    other.loading().name(),
+                    StiffnessUnit.of(other.loading()),
+                    other.stiffness(other.compliance()),
+                    answer.readings().get(c).stiffness()));
+        }
+        SortedMap<String, Double> before = tub.massByPiece(tub.nominal());
+        List<WhatIfAnswer.Piece> pieces = new ArrayList<>();
+        answer.pieces().forEach((piece, mass) -> pieces.add(new WhatIfAnswer.Piece(piece, before.get(piece), mass)));
+        return new WhatIfAnswer(
+                design.name(),
+                variant.name(),
+                tub.loading().name(),
+                StiffnessUnit.of(tub.loading()),
+                made.words(),
+                layup,
+                tub.stiffness(tub.compliance()),
+                tub.sectionStiffness(),
+                answer.stiffness(),
+                others,
+                pieces,
+                tub.mass(tub.nominal()),
+                answer.mass(),
+                answer.instant(),
+                answer.substitutions(),
+                again,
+                tub.structure().unknowns(),
+                version);
     }
 
     /** Reads a design. */

@@ -115,6 +115,38 @@ class TrimCommandsTest {
     }
 
     @Test
+    void whatIfWritesItsChangeAsAVariantThatReadsBackAsPromised() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        String before = Files.readString(file);
+        Typed typed = typed("what-if", "--drop", "shell=2", "--exact", "--as-variant", "lighter");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("Written to"), typed.out());
+        String after = Files.readString(file);
+        assertEquals(
+                before.stripTrailing(),
+                after.substring(0, before.stripTrailing().length()));
+        JsonNode promised = JSON.readTree(
+                typed("what-if", "--drop", "shell=2", "--exact", "--json").out());
+        JsonNode run = JSON.readTree(
+                typed("what-if", "--variant", "lighter", "--set", "walls=[0c/45c/core/45c/0c]", "--exact", "--json")
+                        .out());
+        assertEquals(
+                promised.get("massAfter_kg").asDouble(),
+                run.get("massBefore_kg").asDouble(),
+                1e-9);
+        // Strain operators are made anew with the new laminates; that is all the difference.
+        assertEquals(
+                1,
+                run.get("before_N_m_per_rad").asDouble()
+                        / promised.get("after_N_m_per_rad").get(0).asDouble(),
+                5e-3);
+        Typed again = typed("what-if", "--drop", "shell=3", "--as-variant", "lighter");
+        assertFalse(again.code() == 0);
+        assertTrue(again.err().contains("lighter"), again.err());
+        assertEquals(after, Files.readString(file));
+    }
+
+    @Test
     void lightenKeepsTheStiffnessAndWhatIfAgrees() {
         Typed typed = typed("lighten", "--keep", "90 %", "--fewest", "1", "--time", "8 s", "--json");
         assertEquals(0, typed.code(), typed.err());

@@ -80,8 +80,7 @@ public record LoadWatch(
         return found;
     }
 
-    private void reserves(
-            LoadedTub tub, Case.Loads load, List<Trial> trials, List<Change> changes, List<Found> found) {
+    private void reserves(LoadedTub tub, Case.Loads load, List<Trial> trials, List<Change> changes, List<Found> found) {
         ZoneReserves zones = new ZoneReserves(tub.structure(), basis);
         Map<Owner, Optional<Reserve>> before = new HashMap<>();
         Laminate[] nominal = laminates(tub, tub.nominal());
@@ -109,23 +108,24 @@ public record LoadWatch(
                                 found.get(k)
                                         .reserves()
                                         .add(new Guard(
-                                                load.name(), was.get().value(), is.get().value(), words(is.get())));
+                                                load.name(),
+                                                was.get().value(),
+                                                is.get().value(),
+                                                words(is.get())));
                             }
                         });
     }
 
     private void buckling(LoadedTub tub, Case.Loads load, List<Change> changes, List<Found> found) {
         Solution solution = new Solution(load, tub.displacements(), new double[0], 0.5 * tub.compliance(), 0);
-        BucklingAnswer answer = Buckling.solve(tub.structure(), List.of(solution), 1, 0, solver)
-                .getFirst();
+        BucklingAnswer answer =
+                Buckling.solve(tub.structure(), List.of(solution), 1, 0, solver).getFirst();
         if (answer.modes().isEmpty()) {
             return;
         }
         BucklingWorth worth = new BucklingWorth(tub, answer.modes().getFirst());
-        String part = tub.structure()
-                .parts()
-                .get(answer.modes().getFirst().part())
-                .name();
+        String part =
+                tub.structure().parts().get(answer.modes().getFirst().part()).name();
         for (int k = 0; k < changes.size(); k++) {
             found.get(k).buckling().add(new Guard(load.name(), worth.nominal(), worth.after(changes.get(k)), part));
         }

@@ -84,12 +84,11 @@ public final class LoadedTub implements AutoCloseable {
         }
         compliance = dot(loads, displacements);
         Solution solution = new Solution(loading, displacements, new double[0], 0.5 * compliance, 0);
-        sectionStiffness =
-                !(loading instanceof Case.Loads)
-                                && mesh.regions().stream()
-                                        .anyMatch(r -> r.surface() == tubwright.engine.mesh.Region.Surface.SKIN)
-                        ? Study.stiffness(structure, solution)
-                        : Double.NaN;
+        sectionStiffness = !(loading instanceof Case.Loads)
+                        && mesh.regions().stream()
+                                .anyMatch(r -> r.surface() == tubwright.engine.mesh.Region.Surface.SKIN)
+                ? Study.stiffness(structure, solution)
+                : Double.NaN;
     }
 
     /**

@@ -99,8 +99,8 @@ final class PairTable {
             Change change = fields.get(i - 1).change();
             for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
                 int b = each.getKey();
-                double[] half = Constitutive.product(
-                        Constitutive.minus(each.getValue(), tub.laminate(b)), tub.inverse(b));
+                double[] half =
+                        Constitutive.product(Constitutive.minus(each.getValue(), tub.laminate(b)), tub.inverse(b));
                 for (int j = 1; j < count; j++) {
                     double[] other = fields.get(j - 1).change().laminates().get(b);
                     if (other != null) {

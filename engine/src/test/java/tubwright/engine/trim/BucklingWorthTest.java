@@ -24,8 +24,7 @@ class BucklingWorthTest {
     private static final Case LOADING = TubeOfZones.torsion();
 
     private static BucklingAnswer buckled(Structure structure) {
-        List<Solution> solved =
-                StaticSolver.solve(structure, List.of(LOADING), Solvers.pureJava(), new StepTimes());
+        List<Solution> solved = StaticSolver.solve(structure, List.of(LOADING), Solvers.pureJava(), new StepTimes());
         return Buckling.solve(structure, solved, 2, 0, Solvers.pureJava()).getFirst();
     }
 
@@ -35,25 +34,29 @@ class BucklingWorthTest {
         BucklingAnswer nominal = buckled(structure);
         double first = nominal.modes().getFirst().factor();
         // A mode alone on its factor, so that its slope exists.
-        assertTrue(nominal.modes().get(1).factor() > 1.002 * first, nominal.modes().toString());
+        assertTrue(
+                nominal.modes().get(1).factor() > 1.002 * first, nominal.modes().toString());
         long seed = 611_2026;
         Random random = new Random(seed);
         try (LoadedTub tub = CertificateTest.loaded(structure, LOADING)) {
             BucklingWorth worth = new BucklingWorth(tub, nominal.modes().getFirst());
             assertEquals(first, worth.after(new Change(new TreeMap<>(), new TreeMap<>())), 1e-12 * first);
             for (int trial = 0; trial < 3; trial++) {
-                double[] shares = random.doubles(tub.blocks().all().size(), -1, 1).toArray();
+                double[] shares =
+                        random.doubles(tub.blocks().all().size(), -1, 1).toArray();
                 double h = 2e-3;
                 double slope = 0;
                 // Sixth-order central differences (Fornberg 1988).
                 double[] weights = {3.0 / 4, -3.0 / 20, 1.0 / 60};
                 for (int k = 0; k < 3; k++) {
                     double step = h * (k + 1);
-                    slope += weights[k] * (moved(structure, tub, shares, step) - moved(structure, tub, shares, -step)) / h;
+                    slope += weights[k]
+                            * (moved(structure, tub, shares, step) - moved(structure, tub, shares, -step))
+                            / h;
                 }
                 double tiny = 1e-6;
-                double linear = (worth.after(change(tub, shares, tiny)) - worth.after(change(tub, shares, -tiny)))
-                        / (2 * tiny);
+                double linear =
+                        (worth.after(change(tub, shares, tiny)) - worth.after(change(tub, shares, -tiny))) / (2 * tiny);
                 assertEquals(slope, linear, 1e-6 * first, "seed " + seed + ", trial " + trial);
             }
         }

@@ -48,9 +48,8 @@ class LoadWatchTest {
 
     /** Other laminates on the same strain operators, assembled and factorised anew. */
     private static Structure structure(Layup layup) {
-        double[][] matrices = Arrays.stream(laminates(layup))
-                .map(l -> l.stiffness().matrix())
-                .toArray(double[][]::new);
+        double[][] matrices =
+                Arrays.stream(laminates(layup)).map(l -> l.stiffness().matrix()).toArray(double[][]::new);
         return SmallTub.structure().withLaminates(matrices);
     }
 
@@ -88,8 +87,7 @@ class LoadWatchTest {
         try (LoadedTub tub = SmallTub.loaded()) {
             Ledger ledger = Ledger.of(
                     tub,
-                    Optional.of(
-                            new LoadWatch(List.of(KERB), StrengthBasis.USUAL, true, Solvers.pureJava(), _ -> {})));
+                    Optional.of(new LoadWatch(List.of(KERB), StrengthBasis.USUAL, true, Solvers.pureJava(), _ -> {})));
             assertEquals(List.of("kerb"), ledger.watched());
             List<LedgerEntry> flank = ledger.entries().stream()
                     .filter(e -> e.owner().equals(new Owner.Zone("flank")) && e.kind() == LedgerEntry.Kind.PLY)

@@ -20,8 +20,9 @@ public sealed interface Case {
     record Support(String hardpoint, boolean[] directions) {}
 
     /**
-     * A pure couple about x shared by hardpoints: forces in the y-z plane proportional to distance from their centre.
-     * Positive torsion is right-handed about +x.
+     * A couple about x shared by hardpoints: forces in the y-z plane proportional to distance from their centre. Where the
+     * hardpoints lie at different stations the sideways forces have a moment about z as well. Positive torsion is
+     * right-handed about +x.
      *
      * @param name name
      * @param hold what is held

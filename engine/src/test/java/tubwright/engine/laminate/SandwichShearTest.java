@@ -60,6 +60,28 @@ class SandwichShearTest {
         assertEquals(askew[1], -panel(skin, core, -30)[1], 1e-9 * askew[0]);
     }
 
+    /** Between faces alike in all directions the shear stiffness is the core's, and turns with its ribbon as a tensor. */
+    @Test
+    void theShearStiffnessTurnsWithTheRibbon() {
+        Core core = MaterialLibrary.shipped().get("al-honeycomb-3.1", Core.class);
+        Material sheet = TextbookPlies.tape(70e9, 70e9, 0.3, 70e9 / 2.6, 70e9 / 2.6, 70e9 / 2.6);
+        double[] straight = panel(sheet, core, 0);
+        double c = Math.cos(Math.toRadians(35));
+        double s = Math.sin(Math.toRadians(35));
+        double[] turned = panel(sheet, core, 35);
+        double scale = straight[0];
+        assertEquals(c * c * straight[0] + s * s * straight[3], turned[0], 2e-3 * scale);
+        assertEquals(c * s * (straight[0] - straight[3]), turned[1], 2e-3 * scale);
+        assertEquals(s * s * straight[0] + c * c * straight[3], turned[3], 2e-3 * scale);
+        Layer face = Layer.ofDegrees(sheet, 0);
+        ShellStiffness panel =
+                Laminate.of(face, face, new Layer(core, 0.02, 0), face, face).stiffness();
+        double[] seen = panel.turnedBy(Math.toRadians(-35)).shear();
+        for (int i = 0; i < 4; i++) {
+            assertEquals(turned[i], seen[i], 2e-3 * scale, "from axes turned the other way");
+        }
+    }
+
     private static double[] panel(Material skin, Core core, double degrees) {
         Layer face = Layer.ofDegrees(skin, 0);
         return Laminate.of(face, face, new Layer(core, 0.02, Math.toRadians(degrees)), face, face)

@@ -8,6 +8,10 @@ set "STAMP=%HERE%desk\target\launcher.stamp"
 set "CACHE=%HERE%desk\target\tubwright.aot"
 set "WORK=%HERE%.tubwright"
 
+rem The page is built when it is first asked for, so that nobody waits for it who only wants numbers.
+set "PAGE=later"
+if "%~1"=="page" set "PAGE=now"
+
 call "%HERE%.mvn\find-jdk.cmd"
 if errorlevel 1 exit /b 1
 
@@ -31,7 +35,12 @@ powershell -NoProfile -ExecutionPolicy Bypass -Command ^
   "if (Test-Path $env:STAMP) { $stamp = (Get-Item $env:STAMP).LastWriteTimeUtc; if ($stamp -gt $built) { $built = $stamp } };" ^
   "$sources = @(Get-Item ($env:HERE + 'pom.xml'), ($env:HERE + '*\pom.xml')) + @(Get-ChildItem ($env:HERE + '*\src\main') -Recurse);" ^
   "if ($sources | Where-Object { $_.LastWriteTimeUtc -gt $built } | Select-Object -First 1) { exit 1 }"
-if not errorlevel 1 goto current
+if errorlevel 1 goto changed
+if not "%PAGE%"=="now" goto current
+if not exist "%HERE%page\target\page.pending" goto current
+where npm >nul 2>nul
+if errorlevel 1 goto current
+:changed
 >&2 echo Sources have changed: building Tubwright again
 call :build
 if errorlevel 1 exit /b 1
@@ -55,7 +64,7 @@ exit /b %ERRORLEVEL%
 
 :build
 if not exist "%WORK%" mkdir "%WORK%"
-call "%HERE%mvnw.cmd" -B -DskipTests -pl desk -am package >"%WORK%\setup.log" 2>&1
+call "%HERE%mvnw.cmd" -B -DskipTests "-Dpage.build=%PAGE%" -pl desk -am package >"%WORK%\setup.log" 2>&1
 if errorlevel 1 goto build_failed
 if not exist "%JAR%" goto build_failed
 echo built>"%STAMP%"

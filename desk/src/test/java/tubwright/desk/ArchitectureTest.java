@@ -13,8 +13,9 @@ import org.junit.jupiter.api.Test;
 
 /** The desk's packages know only those before them. */
 class ArchitectureTest {
-    private static final List<String> ORDER =
-            List.of("text", "picture", "answer", "export", "console", "report", "sheet", "work", "command");
+    private static final List<String> ORDER = List.of(
+            "text", "picture", "answer", "export", "console", "report", "sheet", "work", "logbook", "page", "web",
+            "command");
 
     private static final JavaClasses OURS = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -62,8 +64,29 @@ class DependenciesTest {
         }
         collect(root, properties, used);
         Checkout.modules().forEach(module -> collect(xml(module.resolve("pom.xml")), properties, used));
+        used.putAll(ofThePage());
         // The formatter is a setting of its plugin, not a dependency with coordinates.
         used.put("palantir-java-format", properties.get("${palantir.version}"));
+        return used;
+    }
+
+    /** What the page is built with and from, by its package file: one {@code "name": "version"} a line. */
+    private static Map<String, String> ofThePage() {
+        var used = new TreeMap<String, String>();
+        boolean inside = false;
+        for (String line : Checkout.text(Checkout.ROOT.resolve("page/package.json"))
+                .lines()
+                .toList()) {
+            Matcher entry = Pattern.compile("\\s*\"([^\"]+)\": \"([^\"]+)\",?").matcher(line);
+            if (line.contains("ependencies\": {")) {
+                inside = true;
+            } else if (inside && entry.matches()) {
+                used.put(entry.group(1), entry.group(2));
+            } else {
+                inside = false;
+            }
+        }
+        assertTrue(used.size() > 5, () -> "Only these were found in the page's package file: " + used);
         return used;
     }
 

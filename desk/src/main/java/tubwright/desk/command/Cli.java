@@ -34,6 +34,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright run mytub --json       the answer as JSON, for other programs",
             "  tubwright ledger mytub           what every ply weighs and what it is worth",
             "  tubwright what-if mytub --drop \"flank=3\"   the tub without that ply",
+            "  tubwright page mytub             the bench in the browser",
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
             "",
             "Help on one command:  tubwright run --help"
@@ -67,6 +68,7 @@ public final class Cli {
                 .addSubcommand(new LedgerCommand(terminal))
                 .addSubcommand(new WhatIfCommand(terminal))
                 .addSubcommand(new LightenCommand(terminal))
+                .addSubcommand(new PageCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

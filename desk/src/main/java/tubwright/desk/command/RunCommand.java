@@ -2,7 +2,6 @@
 package tubwright.desk.command;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -19,16 +18,12 @@ import tubwright.desk.console.Progress;
 import tubwright.desk.console.RunSummary;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.Terminal.Look;
-import tubwright.desk.export.AnswerJson;
-import tubwright.desk.export.FieldFiles;
 import tubwright.desk.export.RunFolder;
-import tubwright.desk.export.VtuWriter;
-import tubwright.desk.report.Note;
 import tubwright.desk.text.Figures;
+import tubwright.desk.work.RunFiles;
 import tubwright.desk.work.UserMistake;
 import tubwright.desk.work.Workbench;
 import tubwright.engine.quantity.NearestName;
-import tubwright.engine.response.VariantAnswer;
 
 /** {@code tubwright run}: computes a design and writes its run folder. */
 @Command(
@@ -109,8 +104,11 @@ final class RunCommand implements Callable<Integer> {
                 RunAnswer answer = draft.run(
                         new Workbench.Request(variants, size, quick, stamp(), Version.text()), progress::stage);
                 progress.stage("writing the report");
-                String document = AnswerJson.write(answer);
-                write(folder, answer, document, draft);
+                String document = RunFiles.write(folder, answer);
+                List<Path> files = draft.files();
+                if (!files.isEmpty()) {
+                    folder.copy(files.getFirst().toAbsolutePath().getParent(), files, "inputs");
+                }
                 folder.finish();
                 progress.done();
                 if (json) {
@@ -125,22 +123,6 @@ final class RunCommand implements Callable<Integer> {
             }
         }
         return ExitCode.DONE;
-    }
-
-    private static void write(RunFolder folder, RunAnswer answer, String document, Workbench.Draft draft)
-            throws IOException {
-        folder.text("report.html", Note.write(answer));
-        folder.text(RunFolder.ANSWER, document);
-        for (VariantAnswer variant : answer.variants()) {
-            try (OutputStream stream = folder.open(FieldFiles.name(variant.variant()))) {
-                VtuWriter.write(variant, answer.layups(), stream);
-            }
-        }
-        List<Path> files = draft.files();
-        if (!files.isEmpty()) {
-            Path root = files.getFirst().toAbsolutePath().getParent();
-            folder.copy(root, files, "inputs");
-        }
     }
 
     private Path target() {

@@ -25,7 +25,12 @@ public final class EngineWorkbench implements Workbench {
 
     @Override
     public Draft read(Path place) {
-        return new Read(Design.read(place));
+        return of(Design.read(place));
+    }
+
+    /** A design that was read already. */
+    public static Draft of(Design design) {
+        return new Read(design);
     }
 
     @Override
@@ -80,8 +85,8 @@ public final class EngineWorkbench implements Workbench {
                 Study study = new Study(
                         Solvers.best(),
                         sizes,
-                        (variant, step, size, done, _) ->
-                                listener.stage(Stages.words(variant, step, size, before + done, all)));
+                        (variant, step, size, done, _) -> listener.step(
+                                Stages.words(variant, step, size, before + done, all), before + done, all));
                 try {
                     answers.addAll(study.answer(List.of(tub)));
                 } catch (StructureException | ShapeException fault) {

@@ -125,7 +125,8 @@ public final class Gathering {
                 what, limit.atLeast(), unit.fromSi(limit.si()), unit.fromSi(value), unit.fromSi(error), unit.text());
     }
 
-    private static List<Landmark> landmarks(TubShape shape) {
+    /** Openings and walls along a tub, in order of station. */
+    public static List<Landmark> landmarks(TubShape shape) {
         List<Landmark> result = new ArrayList<>();
         for (Opening opening : shape.openings()) {
             double[] bounds = opening.contour().bounds();

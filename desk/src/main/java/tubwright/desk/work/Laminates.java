@@ -19,7 +19,7 @@ import tubwright.engine.mesh.Region;
 import tubwright.engine.structure.Tub;
 
 /** The laminates that lie on a mesh, in words. */
-final class Laminates {
+public final class Laminates {
     private Laminates() {}
 
     /** The laminates of a tub with the area each covers on {@code mesh}: zones, then patches, as the design has them. */
@@ -66,7 +66,7 @@ final class Laminates {
     }
 
     /** The orientation code of a stack: cloths marked c, cores and sheets by word, films left out. */
-    static String code(Laminate laminate) {
+    public static String code(Laminate laminate) {
         List<OrientationCode.Item> items = new ArrayList<>();
         for (Layer layer : laminate.layers()) {
             // Films bond core to skin; a reader of the code knows they are there.

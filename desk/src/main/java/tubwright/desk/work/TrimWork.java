@@ -225,6 +225,11 @@ public final class TrimWork {
         return request.meshSize.orElse(tub.meshSize()) * (request.quick ? QUICK : 1);
     }
 
+    /** The case whose stiffness counts where none is named: the first torsion case, or else the first bending case. */
+    public static Case leadingCase(Tub tub) {
+        return loading(tub, Optional.empty());
+    }
+
     /** The case of that name, or the leading one. */
     static Case loading(Tub tub, Optional<String> name) {
         // Load cases are answered by reserve factors; there is no stiffness to buy in them.

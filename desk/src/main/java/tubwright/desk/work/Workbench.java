@@ -66,5 +66,15 @@ public interface Workbench {
     interface Listener {
         /** Says a stage in words. */
         void stage(String words);
+
+        /**
+         * Says a step of a long computation. Throwing {@link java.util.concurrent.CancellationException} stops it.
+         *
+         * @param done steps finished
+         * @param all steps in all
+         */
+        default void step(String words, int done, int all) {
+            stage(words);
+        }
     }
 }

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.page;
+
+/** Something happened that the page should look at. */
+@Meaning("Something happened that the page should look at")
+public record Happening(
+        What what,
+        @Meaning("of the file it belongs to") String revision,
+        @Meaning("variant or draft; may be empty") String subject) {
+
+    /** What to ask for again. */
+    public enum What {
+        /** The design file. */
+        PROJECT,
+        /** The answers of a variant. */
+        ANSWERS,
+        /** How far the run has come. */
+        RUN,
+        /** The ledger of a variant. */
+        LEDGER,
+        /** A draft. */
+        DRAFT,
+        /** The logbook. */
+        LOGBOOK
+    }
+}

@@ -1,0 +1,338 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.page;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.function.DoubleUnaryOperator;
+import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.logbook.Logbook;
+import tubwright.desk.work.UserMistake;
+import tubwright.engine.design.Design;
+import tubwright.engine.design.Targets;
+import tubwright.engine.design.text.DesignError;
+
+/**
+ * A project folder with its design file, open on the bench: read anew whenever the file changes, worked on by any number
+ * of tabs. The file is the only place where a design lives; what is kept here can be lost. Safe for use by several
+ * threads.
+ */
+public final class OpenProject implements AutoCloseable {
+    /** Most drafts remembered; tabs that were closed leave theirs behind. */
+    private static final int DRAFTS = 40;
+
+    private final Path file;
+    private final String version;
+    private final DoubleUnaryOperator meshSize;
+    private final Queue queue = new Queue();
+    private final List<Consumer<Happening>> hearers = new CopyOnWriteArrayList<>();
+    private final Map<String, Draft> drafts = new LinkedHashMap<>();
+    private final Logbook logbook;
+    private final FileWatch watch;
+    private final WholeRun run;
+    private Snapshot snapshot;
+    private Workings workings;
+
+    /**
+     * Opens.
+     *
+     * @param place folder of the design, or its file
+     * @param meshSize gives the mesh size to work on, m, for the design's own
+     * @param version of the program
+     */
+    public OpenProject(Path place, DoubleUnaryOperator meshSize, String version) {
+        Path given = place.toAbsolutePath().normalize();
+        file = Files.isDirectory(given) ? given.resolve(Design.FILE_NAME) : given;
+        this.meshSize = meshSize;
+        this.version = version;
+        snapshot = Snapshot.of(file);
+        if (snapshot.design().isEmpty() && !Files.exists(file)) {
+            throw snapshot.trouble().orElseThrow();
+        }
+        logbook = Logbook.open(folder().resolve("runs"));
+        run = new WholeRun(this, logbook, queue, version, this::tell);
+        snapshot.design().ifPresent(this::work);
+        watch = new FileWatch(file, this::reread);
+    }
+
+    /** The folder the design lies in. */
+    public Path folder() {
+        return file.getParent();
+    }
+
+    /** Tells {@code hearer} of everything that happens, until what is returned is run. */
+    public Runnable hear(Consumer<Happening> hearer) {
+        hearers.add(hearer);
+        return () -> hearers.remove(hearer);
+    }
+
+    private void tell(Happening happening) {
+        hearers.forEach(h -> h.accept(happening));
+    }
+
+    private synchronized void work(Design design) {
+        Workings before = workings;
+        workings = new Workings(design, snapshot.revision(), meshSize, queue, this::tell);
+        if (before != null) {
+            before.close();
+        }
+        workings.begin();
+        if (!drafts.isEmpty()) {
+            Workings now = workings;
+            Thread.ofVirtual().name("tubwright-carry").start(() -> carry(now));
+        }
+    }
+
+    /** Looks at the file as it now is. */
+    private void reread() {
+        Snapshot now = Snapshot.of(file);
+        synchronized (this) {
+            if (now.revision().equals(snapshot.revision())) {
+                return;
+            }
+            snapshot = now;
+            now.design().ifPresent(this::work);
+        }
+        tell(new Happening(Happening.What.PROJECT, now.revision(), ""));
+    }
+
+    private void carry(Workings now) {
+        Map<String, Draft> all;
+        synchronized (this) {
+            all = Map.copyOf(drafts);
+        }
+        all.forEach((id, draft) -> {
+            try {
+                draft.carry(now.trial(draft.variant()), now.revision());
+            } catch (RuntimeException gone) {
+                synchronized (this) {
+                    drafts.remove(id);
+                }
+            }
+            tell(new Happening(Happening.What.DRAFT, now.revision(), id));
+        });
+    }
+
+    /** What has been computed from the file as it could last be read. */
+    synchronized Workings workings() {
+        if (workings == null) {
+            throw snapshot.trouble().map(t -> (RuntimeException) t).orElseThrow();
+        }
+        return workings;
+    }
+
+    /** The project in words. */
+    public synchronized ProjectView view() {
+        Optional<Design> design = Optional.ofNullable(workings).map(Workings::design);
+        return new ProjectView(
+                design.map(Design::name).orElse(folder().getFileName().toString()),
+                design.map(d -> (d.by().map(b -> b + ". ").orElse("")
+                                        + d.notes().map(String::strip).orElse(""))
+                                .strip())
+                        .orElse(""),
+                folder().getFileName().toString(),
+                file.getFileName().toString(),
+                snapshot.revision(),
+                design.map(OpenProject::variants).orElse(List.of()),
+                design.map(d -> targets(d.asDesigned().targets())).orElse(List.of()),
+                design.map(d -> d.warnings().stream().map(Object::toString).toList())
+                        .orElse(List.of()),
+                snapshot.trouble().map(OpenProject::problem),
+                logbook.trouble(),
+                version,
+                RunAnswer.CAUTION);
+    }
+
+    private static List<ProjectView.VariantView> variants(Design design) {
+        return design.variants().stream()
+                .map(v -> new ProjectView.VariantView(
+                        v.name(),
+                        v.tub().construction(),
+                        v.tub().cases().stream()
+                                .filter(c -> !(c instanceof tubwright.engine.structure.Case.Loads))
+                                .map(c -> c.name())
+                                .toList()))
+                .toList();
+    }
+
+    private static List<ProjectView.TargetView> targets(Targets targets) {
+        List<ProjectView.TargetView> result = new ArrayList<>();
+        targets.torsionalStiffness()
+                .ifPresent(l -> result.add(
+                        new ProjectView.TargetView(ProjectView.WhatTarget.TORSIONAL_STIFFNESS, l.atLeast(), l.si())));
+        targets.bendingStiffness()
+                .ifPresent(l -> result.add(
+                        new ProjectView.TargetView(ProjectView.WhatTarget.BENDING_STIFFNESS, l.atLeast(), l.si())));
+        targets.mass()
+                .ifPresent(
+                        l -> result.add(new ProjectView.TargetView(ProjectView.WhatTarget.MASS, l.atLeast(), l.si())));
+        return result;
+    }
+
+    private static ProjectView.ProblemView problem(DesignError trouble) {
+        return new ProjectView.ProblemView(
+                trouble.getMessage(), trouble.place().line(), trouble.place().column());
+    }
+
+    /** The surface of a variant, {@link TubView} with arrays. */
+    public byte[] tub(String variant) {
+        return workings().surface(variant).bytes();
+    }
+
+    /** The fields of a case, {@link FieldsView} with arrays. */
+    public byte[] fields(String variant, String loading) {
+        return workings().fields(variant, loading);
+    }
+
+    /** The answers that are ready. */
+    public List<AnswerView> answers() {
+        return workings().answers();
+    }
+
+    /** The ledger of a variant as far as it has come; empty while the variant is being solved. */
+    public Optional<LedgerView> ledger(String variant) {
+        return workings().ledger(variant);
+    }
+
+    /** How far the whole run has come. */
+    public RunView run() {
+        return run.view();
+    }
+
+    /** Begins a whole run of all variants: mesh error, report, run folder. */
+    public RunView startRun() {
+        return run.start();
+    }
+
+    /** Stops it. */
+    public RunView stopRun() {
+        return run.stop();
+    }
+
+    /** The logbook, newest first. */
+    public List<LogView> log() {
+        return logbook.entries().stream()
+                .map(e -> new LogView(e.id(), e.stamp(), e.kind().word(), e.words(), e.revision()))
+                .toList();
+    }
+
+    /** Writes a line into the logbook. */
+    public void note(String words) {
+        if (words.isBlank() || words.length() > 2000) {
+            throw new UserMistake("a note has between 1 and 2000 characters");
+        }
+        String revision = view().revision();
+        logbook.add(Logbook.Kind.NOTE, words.strip(), revision);
+        tell(new Happening(Happening.What.LOGBOOK, revision, ""));
+    }
+
+    /** Begins a draft. */
+    public DraftView openDraft(String variant) {
+        Workings now = workings();
+        String id = UUID.randomUUID().toString();
+        Draft draft = new Draft(id, variant, now.revision(), now.trial(variant));
+        synchronized (this) {
+            drafts.put(id, draft);
+            if (drafts.size() > DRAFTS) {
+                drafts.remove(drafts.keySet().iterator().next());
+            }
+        }
+        return draft.view();
+    }
+
+    /** A draft as it is. */
+    public DraftView draft(String id) {
+        return find(id).view();
+    }
+
+    /** Makes changes in one step. */
+    public DraftView change(String id, List<DraftView.ChangeRequest> changes) {
+        return moved(find(id), d -> d.change(changes));
+    }
+
+    /** One step back. */
+    public DraftView undo(String id) {
+        return moved(find(id), Draft::undo);
+    }
+
+    /** One step forth again. */
+    public DraftView redo(String id) {
+        return moved(find(id), Draft::redo);
+    }
+
+    /**
+     * Puts a draft into the design file.
+     *
+     * @param name of the variant to add; empty to change the variant it departs from
+     */
+    public DraftView.KeptView keep(String id, String name) {
+        Draft draft = find(id);
+        Workings now = workings();
+        if (draft.words().isEmpty()) {
+            throw new UserMistake("the draft changes nothing");
+        }
+        if (!draft.revision().equals(now.revision())) {
+            throw new UserMistake(
+                    "the draft is still being carried over to the file as it now is; try again in a moment");
+        }
+        DraftView.KeptView kept = Keeping.keep(now.design(), draft.variant(), name.strip(), draft.layup());
+        if (kept.kept()) {
+            logbook.add(Logbook.Kind.CHOICE, kept.message() + ": " + String.join("; ", draft.words()), now.revision());
+            tell(new Happening(Happening.What.LOGBOOK, now.revision(), ""));
+        }
+        reread();
+        return kept;
+    }
+
+    private DraftView moved(Draft draft, Consumer<Draft> move) {
+        move.accept(draft);
+        DraftView view = draft.view();
+        if (!view.exact()) {
+            queue.add(Queue.Want.SOON, () -> settle(draft, view.step()));
+        }
+        return view;
+    }
+
+    /** The exact answer follows the bounds, unless the draft has moved on. */
+    private void settle(Draft draft, int step) {
+        try {
+            if (draft.view().step() == step && draft.solve()) {
+                tell(new Happening(
+                        Happening.What.DRAFT,
+                        draft.view().revision(),
+                        draft.view().id()));
+            }
+        } catch (CancellationException | UserMistake changed) {
+            // The file has changed under it; the draft is being carried over.
+        }
+    }
+
+    private synchronized Draft find(String id) {
+        Draft draft = drafts.get(id);
+        if (draft == null) {
+            throw new UserMistake("this draft is no longer known; begin another");
+        }
+        return draft;
+    }
+
+    @Override
+    public void close() {
+        watch.close();
+        run.stop();
+        synchronized (this) {
+            if (workings != null) {
+                workings.close();
+            }
+        }
+        queue.close();
+        logbook.close();
+    }
+}

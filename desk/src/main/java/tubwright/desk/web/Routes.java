@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.web;
+
+import java.util.List;
+import java.util.function.Function;
+import tubwright.desk.page.AnswerView;
+import tubwright.desk.page.DraftView;
+import tubwright.desk.page.FieldsView;
+import tubwright.desk.page.Happening;
+import tubwright.desk.page.LedgerView;
+import tubwright.desk.page.LogView;
+import tubwright.desk.page.OpenProject;
+import tubwright.desk.page.ProjectView;
+import tubwright.desk.page.RunView;
+import tubwright.desk.page.TubView;
+
+/** Everything the page may ask of an open project: the one list that the server answers from and the description is of. */
+final class Routes {
+    /** Where happenings are told, as server-sent events. */
+    static final String EVENTS = "/api/events";
+
+    private Routes() {}
+
+    /** The routes of a project. */
+    static List<Route> of(OpenProject project) {
+        return List.of(
+                get("/api/project", "project", "The project", List.of(), ProjectView.class, _ -> project.view()),
+                binary(
+                        "/api/tub",
+                        "tub",
+                        "A variant's surface",
+                        List.of("variant"),
+                        TubView.class,
+                        a -> project.tub(a.get("variant"))),
+                new Route(
+                        "GET",
+                        "/api/answers",
+                        "answers",
+                        "What has been computed so far, by variant",
+                        List.of(),
+                        Route.Nothing.class,
+                        AnswerView.class,
+                        Route.Form.LIST,
+                        _ -> Reply.json(project.answers())),
+                binary(
+                        "/api/fields",
+                        "fields",
+                        "Fields of one case of a variant",
+                        List.of("variant", "loading"),
+                        FieldsView.class,
+                        a -> project.fields(a.get("variant"), a.get("loading"))),
+                new Route(
+                        "GET",
+                        "/api/ledger",
+                        "ledger",
+                        "The ledger of a variant as far as it has come; an empty list while the variant is being solved",
+                        List.of("variant"),
+                        Route.Nothing.class,
+                        LedgerView.class,
+                        Route.Form.LIST,
+                        a -> Reply.json(
+                                project.ledger(a.get("variant")).stream().toList())),
+                get("/api/run", "run", "How far the whole run has come", List.of(), RunView.class, _ -> project.run()),
+                post(
+                        "/api/run",
+                        "startRun",
+                        "Begins a whole run",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.startRun()),
+                post(
+                        "/api/run/stop",
+                        "stopRun",
+                        "Stops it before its next step",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.stopRun()),
+                post(
+                        "/api/draft",
+                        "openDraft",
+                        "Begins a draft",
+                        List.of(),
+                        DraftView.OpenRequest.class,
+                        DraftView.class,
+                        a -> project.openDraft(((DraftView.OpenRequest) a.body()).variant())),
+                get(
+                        "/api/draft",
+                        "draft",
+                        "A draft as it is",
+                        List.of("draft"),
+                        DraftView.class,
+                        a -> project.draft(a.get("draft"))),
+                post(
+                        "/api/draft/step",
+                        "stepDraft",
+                        "Changes layers in one step",
+                        List.of("draft"),
+                        DraftView.StepRequest.class,
+                        DraftView.class,
+                        a -> project.change(a.get("draft"), ((DraftView.StepRequest) a.body()).changes())),
+                post(
+                        "/api/draft/undo",
+                        "undoDraft",
+                        "One step back",
+                        List.of("draft"),
+                        Route.Nothing.class,
+                        DraftView.class,
+                        a -> project.undo(a.get("draft"))),
+                post(
+                        "/api/draft/redo",
+                        "redoDraft",
+                        "One step forth again",
+                        List.of("draft"),
+                        Route.Nothing.class,
+                        DraftView.class,
+                        a -> project.redo(a.get("draft"))),
+                post(
+                        "/api/draft/keep",
+                        "keepDraft",
+                        "Puts a draft into the design file; refused with both texts where the file changed meanwhile",
+                        List.of("draft"),
+                        DraftView.KeepRequest.class,
+                        DraftView.KeptView.class,
+                        a -> project.keep(a.get("draft"), ((DraftView.KeepRequest) a.body()).name())),
+                new Route(
+                        "GET",
+                        "/api/log",
+                        "log",
+                        "The logbook, newest first",
+                        List.of(),
+                        Route.Nothing.class,
+                        LogView.class,
+                        Route.Form.LIST,
+                        _ -> Reply.json(project.log())),
+                new Route(
+                        "POST",
+                        "/api/log",
+                        "note",
+                        "Writes a line into the logbook; answers with all of it",
+                        List.of(),
+                        LogView.NoteRequest.class,
+                        LogView.class,
+                        Route.Form.LIST,
+                        a -> {
+                            project.note(((LogView.NoteRequest) a.body()).words());
+                            return Reply.json(project.log());
+                        }),
+                new Route(
+                        "GET",
+                        "/api/file",
+                        "file",
+                        "A file of the project's folder, such as runs/latest/report.html",
+                        List.of("path"),
+                        Route.Nothing.class,
+                        Route.Nothing.class,
+                        Route.Form.FILE,
+                        a -> ProjectFiles.read(project.folder(), a.get("path"))),
+                new Route(
+                        "GET",
+                        EVENTS,
+                        "events",
+                        "What happens, as it happens",
+                        List.of(),
+                        Route.Nothing.class,
+                        Happening.class,
+                        Route.Form.EVENTS,
+                        _ -> Reply.refused(400, "listen to this as events")));
+    }
+
+    private static Route get(
+            String path,
+            String name,
+            String summary,
+            List<String> parameters,
+            Class<?> gives,
+            Function<Route.Asked, Object> action) {
+        return new Route(
+                "GET",
+                path,
+                name,
+                summary,
+                parameters,
+                Route.Nothing.class,
+                gives,
+                Route.Form.ONE,
+                a -> Reply.json(action.apply(a)));
+    }
+
+    private static Route post(
+            String path,
+            String name,
+            String summary,
+            List<String> parameters,
+            Class<?> takes,
+            Class<?> gives,
+            Function<Route.Asked, Object> action) {
+        return new Route(
+                "POST",
+                path,
+                name,
+                summary,
+                parameters,
+                takes,
+                gives,
+                Route.Form.ONE,
+                a -> Reply.json(action.apply(a)));
+    }
+
+    private static Route binary(
+            String path,
+            String name,
+            String summary,
+            List<String> parameters,
+            Class<?> head,
+            Function<Route.Asked, byte[]> action) {
+        return new Route(
+                "GET",
+                path,
+                name,
+                summary,
+                parameters,
+                Route.Nothing.class,
+                head,
+                Route.Form.BINARY,
+                a -> Reply.binary(action.apply(a)));
+    }
+}

@@ -1,0 +1,1 @@
+create index if not exists entry_stamp on entry (stamp);

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import tubwright.desk.work.UserMistake;
+import tubwright.engine.design.Template;
+
+/** A project on the bench: drafts answer within bounds that the exact answer keeps, tabs do not meet, edits are followed. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class OpenProjectTest {
+    private static final String DESIGNED = "as designed";
+
+    @TempDir
+    static Path folder;
+
+    private OpenProject project;
+    private final BlockingQueue<Happening> told = new LinkedBlockingQueue<>();
+
+    @BeforeAll
+    void open() throws IOException {
+        Files.writeString(folder.resolve("tub.yaml"), Template.text("Trial"));
+        project = new OpenProject(folder, size -> 3 * size, "test");
+        project.hear(told::add);
+    }
+
+    @AfterAll
+    void close() {
+        project.close();
+    }
+
+    private static DraftView.ChangeRequest off(String owner, int place) {
+        return new DraftView.ChangeRequest(owner, place, Optional.of(0), Optional.empty(), Optional.empty());
+    }
+
+    private LedgerView.OwnerView someZone() {
+        return await(() -> project.ledger(DESIGNED)).owners().stream()
+                .filter(o -> !o.patch() && o.stack().layers().size() > 4)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static int firstPly(LedgerView.OwnerView owner) {
+        List<TubView.LayerView> layers = owner.stack().layers();
+        for (int i = 0; i < layers.size(); i++) {
+            if (layers.get(i).kind() == TubView.LayerKind.CLOTH || layers.get(i).kind() == TubView.LayerKind.TAPE) {
+                return i + 1;
+            }
+        }
+        throw new AssertionError("no ply in " + owner);
+    }
+
+    private <T> T await(Supplier<Optional<T>> what) {
+        long end = System.nanoTime() + 60_000_000_000L;
+        while (System.nanoTime() < end) {
+            Optional<T> is = what.get();
+            if (is.isPresent()) {
+                return is.get();
+            }
+            try {
+                told.poll(100, TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        throw new AssertionError("it did not come");
+    }
+
+    @Test
+    void aPlyLessWeighsLessAndTheExactAnswerLiesWithinTheBoundsGivenAtOnce() {
+        LedgerView.OwnerView zone = someZone();
+        DraftView begun = project.openDraft(DESIGNED);
+        assertTrue(begun.exact() && begun.words().isEmpty());
+        DraftView draft = project.change(begun.id(), List.of(off(zone.name(), firstPly(zone))));
+        double ply = zone.area() * zone.stack().layers().get(firstPly(zone) - 1).thickness();
+        double density = (begun.mass() - draft.mass()) / ply;
+        assertTrue(density > 1000 && density < 2500, "carbon in resin, kg/m³: " + density);
+        assertTrue(draft.stiffness().high() < begun.stiffness().low());
+        DraftView exact = await(() -> Optional.of(project.draft(begun.id())).filter(DraftView::exact));
+        assertTrue(
+                exact.stiffness().low() >= draft.stiffness().low() * (1 - 1e-6)
+                        && exact.stiffness().high() <= draft.stiffness().high() * (1 + 1e-6),
+                () -> exact.stiffness() + " within " + draft.stiffness());
+        DraftView back = project.undo(begun.id());
+        assertEquals(begun.mass(), back.mass(), 1e-12);
+        assertTrue(back.canRedo() && !back.canUndo() && back.words().isEmpty());
+        assertEquals(draft.mass(), project.redo(begun.id()).mass(), 1e-12);
+    }
+
+    @Test
+    void twoTabsDoNotSeeEachOthersDrafts() {
+        LedgerView.OwnerView zone = someZone();
+        DraftView mine = project.openDraft(DESIGNED);
+        DraftView yours = project.openDraft(DESIGNED);
+        project.change(mine.id(), List.of(off(zone.name(), firstPly(zone))));
+        assertTrue(project.draft(yours.id()).words().isEmpty());
+        assertEquals(yours.massBefore(), project.draft(yours.id()).mass(), 1e-12);
+    }
+
+    @Test
+    void whatCannotBeLaidIsRefusedInWordsAndLeavesTheDraftAsItWas() {
+        LedgerView.OwnerView zone = someZone();
+        String id = project.openDraft(DESIGNED).id();
+        List<DraftView.ChangeRequest> all = java.util.stream.IntStream.rangeClosed(
+                        1, zone.stack().layers().size())
+                .mapToObj(i -> off(zone.name(), i))
+                .toList();
+        UserMistake bare = assertThrows(UserMistake.class, () -> project.change(id, all));
+        assertTrue(bare.getMessage().contains("without a ply"), bare.getMessage());
+        assertThrows(UserMistake.class, () -> project.change(id, List.of(off(zone.name(), 99))));
+        assertThrows(UserMistake.class, () -> project.change(id, List.of(off("no such zone", 1))));
+        assertThrows(UserMistake.class, () -> project.undo(id));
+        assertTrue(project.draft(id).words().isEmpty());
+    }
+
+    @Test
+    void theLedgerFillsWithBoundsBelowTheNominalAndIsSortedByWhatIsLost() {
+        LedgerView ledger = await(() -> project.ledger(DESIGNED).filter(l -> l.ready() >= 1));
+        assertTrue(ledger.rows().size() > 5);
+        double before = Double.NEGATIVE_INFINITY;
+        for (LedgerView.RowView row : ledger.rows()) {
+            assertTrue(row.mass() > 0, row.toString());
+            assertTrue(row.left().low() <= row.left().high(), row.toString());
+            assertTrue(row.lostPerKilogram() >= before, "sorted");
+            before = row.lostPerKilogram();
+        }
+    }
+
+    @Test
+    void aDraftIsKeptAsAVariantWithEveryOtherLineOfTheFileAsItWas() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        String text = Files.readString(file);
+        LedgerView.OwnerView zone = someZone();
+        String id = project.openDraft(DESIGNED).id();
+        assertThrows(UserMistake.class, () -> project.keep(id, "nothing"));
+        project.change(id, List.of(off(zone.name(), firstPly(zone))));
+        try {
+            DraftView.KeptView kept = project.keep(id, "less of it");
+            assertTrue(kept.kept(), kept.message());
+            String now = Files.readString(file);
+            List<String> lines = now.lines().toList();
+            assertTrue(text.lines().allMatch(lines::contains), "comments and order stay");
+            ProjectView view = project.view();
+            assertTrue(view.variants().stream().anyMatch(v -> v.name().equals("less of it")), view.toString());
+            assertTrue(project.log().getFirst().words().contains("less of it"));
+        } finally {
+            Files.writeString(file, text);
+        }
+        await(() -> Optional.of(project.view()).filter(v -> v.revision().equals(Snapshot.revision(text))));
+    }
+
+    @Test
+    void aFileThatChangedMeanwhileIsLeftAloneAndBothTextsAreShown() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        String text = Files.readString(file);
+        LedgerView.OwnerView zone = someZone();
+        String id = project.openDraft(DESIGNED).id();
+        project.change(id, List.of(off(zone.name(), firstPly(zone))));
+        String theirs = text + "# a colleague was here\n";
+        try {
+            Files.writeString(file, theirs);
+            DraftView.KeptView kept = project.keep(id, "too late");
+            assertTrue(!kept.kept() && kept.theirs().orElse("").equals(theirs), kept.message());
+            assertTrue(kept.ours().orElse("").contains("too late"));
+            assertEquals(theirs, Files.readString(file));
+        } finally {
+            Files.writeString(file, text);
+        }
+        await(() -> Optional.of(project.view()).filter(v -> v.revision().equals(Snapshot.revision(text))));
+    }
+
+    @Test
+    void anEditOfTheFileIsFollowedAndAnErrorInItIsShownWithItsLine() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        String text = Files.readString(file);
+        String before = project.view().revision();
+        await(() -> Optional.of(project.answers()).filter(a -> !a.isEmpty()));
+        try {
+            Files.writeString(file, text.replace("tub: Trial", "tub: Trial Two"));
+            ProjectView now =
+                    await(() -> Optional.of(project.view()).filter(v -> v.tub().equals("Trial Two")));
+            assertNotEquals(before, now.revision());
+            Files.writeString(file, text.replace("tub: Trial", "tbu: Trial"));
+            ProjectView broken = await(
+                    () -> Optional.of(project.view()).filter(v -> v.problem().isPresent()));
+            assertTrue(broken.problem().get().line() > 0, broken.problem().toString());
+            assertEquals("Trial Two", broken.tub(), "what could last be read stays");
+        } finally {
+            Files.writeString(file, text);
+        }
+        await(() -> Optional.of(project.view()).filter(v -> v.tub().equals("Trial")));
+    }
+}

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: Apache-2.0
+import type { AnswerView, FieldsView } from "./ask";
+import type { Parcel } from "./binary";
+import { css, kindColour, ramp, type Rgb } from "./colours";
+import type { Tub } from "./geometry";
+import { full, figure, shown, unit, type Units } from "./units";
+
+/** What the tub is coloured by. */
+export type Look = "zones" | "pieces" | "thickness" | "directions" | "energy" | "movement" | "reserve";
+
+export const LOOKS: readonly { look: Look; name: string; tells: string }[] = [
+  { look: "zones", name: "zones", tells: "one colour for each zone" },
+  { look: "pieces", name: "pieces", tells: "one colour for each piece" },
+  { look: "thickness", name: "thickness", tells: "of the laminate, patches included" },
+  { look: "directions", name: "directions", tells: "strokes along the 0° direction" },
+  { look: "energy", name: "energy", tells: "where it gives: strain energy for each area" },
+  { look: "movement", name: "movement", tells: "how far each point moves" },
+  { look: "reserve", name: "reserve", tells: "lowest reserve factor of each zone in the load cases" },
+];
+
+/** A key to the colours. */
+export interface Legend {
+  title: string;
+  /** For a ramp: what stands at its ends and between, 0 to 1. */
+  ticks?: { at: number; text: string }[];
+  /** For kinds. */
+  kinds?: { colour: string; text: string }[];
+}
+
+/** Colours and their key. */
+export interface Painting {
+  of(element: number): Rgb;
+  legend: Legend;
+  /** The value at an element, for a reader. */
+  says(element: number): string | undefined;
+}
+
+/** Paints a tub. Without fields energy and movement are left blank. */
+export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, fields?: Parcel<FieldsView>, answer?: AnswerView): Painting {
+  const { regions, stacks } = tub.view;
+  const region = (e: number) => regions[tub.regions[e]];
+  switch (look) {
+    case "zones":
+    case "pieces": {
+      const names = [...new Set(regions.map((r) => (look === "zones" ? r.zone : r.piece)))];
+      const colours = regions.map((r) => kindColour(names.indexOf(look === "zones" ? r.zone : r.piece)));
+      return {
+        of: (e) => colours[tub.regions[e]],
+        legend: { title: look, kinds: names.map((text, i) => ({ colour: css(kindColour(i)), text })) },
+        says: () => undefined,
+      };
+    }
+    case "thickness": {
+      const values = stacks.map((s) => s.thickness);
+      const high = Math.max(...values);
+      return {
+        of: (e) => ramp(values[region(e).stack] / high),
+        legend: {
+          title: `thickness, ${unit("length", units)}`,
+          ticks: [0, 0.25, 0.5, 0.75, 1].map((at) => ({ at, text: figure(shown(at * high, "length", units), 2) })),
+        },
+        says: () => undefined,
+      };
+    }
+    case "directions":
+      return {
+        of: () => blank,
+        legend: { title: "0° direction of the plies", kinds: [] },
+        says: () => undefined,
+      };
+    case "energy": {
+      if (!fields) return nothing(blank);
+      const energy = fields.floats("energy");
+      const { energyLow, energyHigh } = fields.document;
+      const span = Math.log(energyHigh / energyLow);
+      return {
+        of: (e) => ramp(Math.log(Math.max(energy[e], energyLow) / energyLow) / span),
+        legend: {
+          title: `strain energy, ${unit("density", units)}`,
+          ticks: [0, 0.5, 1].map((at) => ({
+            at,
+            text: figure(shown(energyLow * Math.exp(at * span), "density", units), 2),
+          })),
+        },
+        says: (e) => `strain energy ${full(energy[e], "density", units, 3)}`,
+      };
+    }
+    case "reserve": {
+      if (!answer) return nothing(blank);
+      // The list comes lowest first. A factor of 1 is hot, of 5 and more quiet: it is the inverse that tells how used a zone is.
+      const lowest = new Map<string, AnswerView["reserves"][number]>();
+      for (const r of answer.reserves) if (!lowest.has(r.zone)) lowest.set(r.zone, r);
+      if (lowest.size === 0) return { ...nothing(blank), legend: { title: "the design has no load cases to answer", kinds: [] } };
+      return {
+        of: (e) => {
+          const found = lowest.get(region(e).zone);
+          return found ? ramp(1 / Math.max(1, found.value)) : blank;
+        },
+        legend: {
+          title: "lowest reserve factor of the zone",
+          ticks: [10, 4, 2, 1].map((v) => ({ at: 1 / v, text: String(v) })),
+        },
+        says: (e) => {
+          const found = lowest.get(region(e).zone);
+          return found && `lowest reserve factor ${figure(found.value, 3)}: ${found.check}${found.ply ? `, ${found.ply}` : ""}, case ${found.load}`;
+        },
+      };
+    }
+    case "movement": {
+      if (!fields) return nothing(blank);
+      const u = fields.floats("displacements");
+      const largest = fields.document.largest;
+      const at = (e: number) => {
+        let sum = 0;
+        let n = 0;
+        for (let k = 0; k < 4; k++) {
+          const node = tub.corners[4 * e + k];
+          if (node < 0) continue;
+          n++;
+          sum += Math.hypot(u[3 * node], u[3 * node + 1], u[3 * node + 2]);
+        }
+        return sum / n;
+      };
+      return {
+        of: (e) => ramp(at(e) / largest),
+        legend: {
+          title: `movement, ${unit("length", units)}`,
+          ticks: [0, 0.5, 1].map((t) => ({ at: t, text: figure(shown(t * largest, "length", units), 2) })),
+        },
+        says: (e) => `moves ${full(at(e), "length", units, 3)}`,
+      };
+    }
+  }
+}
+
+function nothing(blank: Rgb): Painting {
+  return { of: () => blank, legend: { title: "still being computed", kinds: [] }, says: () => undefined };
+}

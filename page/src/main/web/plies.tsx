@@ -1,0 +1,397 @@
+// SPDX-License-Identifier: Apache-2.0
+import { useEffect, useState } from "preact/hooks";
+import type { ChangeRequest, DraftView, LedgerView, OwnerView, RowView } from "./ask";
+import type { Bench, BenchState } from "./bench";
+import { drawnHeight, LayerDrawing, layerName } from "./stack";
+import { between, figure, full, shown, text, typed, unit, type Kind, type Units } from "./units";
+
+/** What every ply weighs and buys, and what becomes of the tub without it. */
+export function Plies({ bench, state }: { bench: Bench; state: BenchState }) {
+  const { ledger, draft } = state;
+  const [cheapest, setCheapest] = useState(false);
+  const [alike, setAlike] = useState(true);
+  const marked = state.marked;
+  useEffect(() => {
+    if (marked) document.getElementById(id(marked))?.scrollIntoView({ block: "nearest" });
+  }, [marked]);
+  if (!ledger) {
+    return (
+      <section class="card" aria-label="The plies">
+        <h2>Plies</h2>
+        <p class="wait" role="status">
+          The tub is being solved; its plies follow.
+        </p>
+      </section>
+    );
+  }
+  return (
+    <section class="plies" aria-label="The plies">
+      <Tally bench={bench} state={state} ledger={ledger} />
+      <div class="bar">
+        <span role="group" aria-label="Order">
+          <button type="button" class="quiet" aria-pressed={!cheapest} onClick={() => setCheapest(false)}>
+            by zone
+          </button>
+          <button type="button" class="quiet" aria-pressed={cheapest} onClick={() => setCheapest(true)} data-test="cheapest">
+            what buys least first
+          </button>
+        </span>
+        <label title="A change of one skin is made in the other as well, so that a symmetric stack stays one">
+          <input type="checkbox" checked={alike} onChange={(e) => setAlike(e.currentTarget.checked)} data-test="alike" /> both
+          skins alike
+        </label>
+      </div>
+      {ledger.ready < 1 && (
+        <p class="small" role="status">
+          <progress value={ledger.ready} max={1} aria-label="Share of the plies that are answered" /> asking what each ply buys …
+        </p>
+      )}
+      {cheapest ? (
+        <Cheapest bench={bench} state={state} ledger={ledger} alike={alike} />
+      ) : (
+        <ul class="owners">
+          {ledger.owners.map((o) => (
+            <Owner key={o.name} owner={o} bench={bench} state={state} ledger={ledger} draft={draft} alike={alike} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+const id = (owner: string) => `zone-${owner.replace(/\W+/g, "-")}`;
+const kindOf = (ledger: LedgerView): Kind => (ledger.kind === "TORSION" ? "twist" : "bend");
+const worthOf = (ledger: LedgerView): Kind => (ledger.kind === "TORSION" ? "twistWorth" : "bendWorth");
+
+function Tally({ bench, state, ledger }: { bench: Bench; state: BenchState; ledger: LedgerView }) {
+  const { draft, units, busy } = state;
+  const kind = kindOf(ledger);
+  const low = draft?.stiffness.low ?? ledger.stiffness;
+  const high = draft?.stiffness.high ?? ledger.stiffness;
+  const mass = draft?.mass ?? ledger.mass;
+  const share = ((low + high) / 2 / ledger.stiffness - 1) * 100;
+  return (
+    <div class="tally card" aria-live="polite">
+      <h2>{draft && draft.words.length > 0 ? "Layup being tried" : "Layup as designed"}</h2>
+      <dl>
+        <div>
+          <dt>mass</dt>
+          <dd data-test="draft-mass">
+            <b>{text(mass, "mass", units, 5)}</b> {unit("mass", units)}
+          </dd>
+          <dd class="by">{by(mass - ledger.mass, "mass", units)}</dd>
+        </div>
+        <div>
+          <dt>
+            {ledger.loading} <span class="small">between hardpoints</span>
+          </dt>
+          <dd data-test="draft-stiffness">
+            <b>{between(low, high, kind, units)}</b> {unit(kind, units)}
+          </dd>
+          <dd class="by">
+            {draft && draft.words.length > 0 && (
+              <>
+                {share < 0 ? "−" : "+"}
+                {figure(Math.abs(share), 2)} % ·{" "}
+                <span data-test="draft-state">{draft.exact ? "exact" : "proved bounds; exact follows"}</span>
+              </>
+            )}
+          </dd>
+        </div>
+      </dl>
+      <p class="bar">
+        <button type="button" disabled={!draft?.canUndo || busy} onClick={() => void bench.undo()} data-test="undo">
+          Undo
+        </button>
+        <button type="button" disabled={!draft?.canRedo || busy} onClick={() => void bench.redo()} data-test="redo">
+          Again
+        </button>
+        {draft && <span class="small">answered in {figure(draft.milliseconds, 2)} ms</span>}
+      </p>
+      {draft && draft.words.length > 0 && <Keep bench={bench} state={state} />}
+      {draft?.note && <p class="notice">{draft.note}</p>}
+      {draft && draft.words.length > 0 && (
+        <ul class="words" data-test="draft-words">
+          {draft.words.map((w) => (
+            <li key={w}>{w}</li>
+          ))}
+        </ul>
+      )}
+      {draft?.remarks.map((r) => (
+        <p key={r} class="remark">
+          {r}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** Puts the draft into the design file. */
+function Keep({ bench, state }: { bench: Bench; state: BenchState }) {
+  const [name, setName] = useState("");
+  const plain = state.variant === state.project!.variants[0].name;
+  const { kept } = state;
+  return (
+    <>
+      <form
+        class="bar keep"
+        onSubmit={(e) => {
+          e.preventDefault();
+          void bench.keep(plain ? name.trim() : "");
+        }}
+      >
+        {plain && (
+          <label>
+            as variant{" "}
+            <input value={name} required maxLength={60} onInput={(e) => setName(e.currentTarget.value)} data-test="keep-name" />
+          </label>
+        )}
+        <button type="submit" data-test="keep">
+          {plain ? "Keep in the file" : `Write into "${state.variant}"`}
+        </button>
+      </form>
+      {kept && (
+        <details class="notice bad" open>
+          <summary>Not written: {kept.message}</summary>
+          <h3>The file as it now is</h3>
+          <pre tabIndex={0}>{kept.theirs}</pre>
+          <h3>What would have been written</h3>
+          <pre tabIndex={0}>{kept.ours}</pre>
+          <button type="button" onClick={() => bench.set({ kept: undefined })}>
+            Put away
+          </button>
+        </details>
+      )}
+    </>
+  );
+}
+
+function by(difference: number, kind: Kind, units: Units): string {
+  if (Math.abs(difference) < 1e-9) return "";
+  return `${difference < 0 ? "−" : "+"}${full(Math.abs(difference), kind, units, 3)}`;
+}
+
+interface OwnerProps {
+  bench: Bench;
+  state: BenchState;
+  ledger: LedgerView;
+  draft: DraftView | undefined;
+  alike: boolean;
+  owner: OwnerView;
+}
+
+/** A zone or a patch with its stack, drawn as one would on paper. */
+function Owner({ bench, state, ledger, draft, alike, owner }: OwnerProps) {
+  const open = state.marked === owner.name;
+  const edited = draft?.edited.find((e) => e.owner === owner.name);
+  return (
+    <li id={id(owner.name)} class={open ? "owner open" : "owner"}>
+      <button
+        type="button"
+        class="row"
+        aria-expanded={open}
+        onClick={() => bench.set({ marked: open ? undefined : owner.name })}
+        data-test={`owner-${owner.name}`}
+      >
+        <span class="what">
+          {owner.patch && <span class="small">patch </span>}
+          {owner.name}
+          {edited && <span class="changed"> changed</span>}
+        </span>
+        <code>{edited ? edited.stack.code : owner.stack.code}</code>
+        <span class="small">{full(owner.area, "area", state.units, 3)}</span>
+      </button>
+      {open && (
+        <ol class="layers" aria-label={`Layers of ${owner.name}, outer face first`}>
+          {owner.stack.layers.map((layer, i) => (
+            <LayerRow
+              key={i}
+              bench={bench}
+              state={state}
+              ledger={ledger}
+              owner={owner}
+              place={i + 1}
+              now={edited?.layers[i] ?? { count: 1, degrees: layer.degrees, thickness: layer.thickness }}
+              alike={alike}
+            />
+          ))}
+        </ol>
+      )}
+    </li>
+  );
+}
+
+interface LayerProps {
+  bench: Bench;
+  state: BenchState;
+  ledger: LedgerView;
+  owner: OwnerView;
+  place: number;
+  now: { count: number; degrees: number; thickness: number };
+  alike: boolean;
+}
+
+function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps) {
+  const designed = owner.stack.layers[place - 1];
+  const layer = { ...designed, degrees: now.degrees, thickness: now.thickness };
+  const row = ledger.rows.find((r) => r.owner === owner.name && r.place === place);
+  const core = layer.kind === "HONEYCOMB" || layer.kind === "FOAM";
+  const film = layer.kind === "FILM";
+  const name = layerName(layer);
+  const height = drawnHeight(layer, true);
+  const change = (part: Omit<ChangeRequest, "owner" | "place">) =>
+    void bench.change(paired(owner, place, part, alike));
+  return (
+    <li class={now.count === 0 ? "gone" : ""}>
+      <svg class="section" width="72" height={height} aria-hidden="true">
+        <LayerDrawing layer={layer} width={72} height={height} />
+        {now.count > 1 && <text x={66} y={15} class="end times">×{now.count}</text>}
+      </svg>
+      <span class="label">
+        <span class="number">{place}</span> {name}
+        <Worth row={row} ledger={ledger} units={state.units} />
+      </span>
+      {!film && (
+        <span class="acts">
+          {core ? (
+            <label>
+              <input
+                type="number"
+                aria-label={`Thickness of the core of ${owner.name}, ${unit("length", state.units)}`}
+                value={Math.round(shown(now.thickness, "length", state.units) * 100) / 100}
+                min={0.1}
+                step={state.units === "SI" ? 1 : 0.05}
+                onChange={(e) => change({ thickness: typed(Number(e.currentTarget.value), "length", state.units) })}
+                data-test={`core-${owner.name}`}
+              />{" "}
+              {unit("length", state.units)}
+            </label>
+          ) : (
+            <>
+              <button
+                type="button"
+                class="quiet"
+                aria-pressed={now.count === 0}
+                aria-label={`${now.count === 0 ? "back: put back" : "off: leave out"} layer ${place}, ${name}`}
+                onClick={() => change({ count: now.count === 0 ? 1 : 0 })}
+                data-test={`off-${owner.name}-${place}`}
+              >
+                {now.count === 0 ? "back" : "off"}
+              </button>
+              <button
+                type="button"
+                class="quiet"
+                aria-pressed={now.count === 2}
+                aria-label={`×2: ${now.count === 2 ? "no longer double" : "double"} layer ${place}, ${name}`}
+                onClick={() => change({ count: now.count === 2 ? 1 : 2 })}
+                data-test={`twice-${owner.name}-${place}`}
+              >
+                ×2
+              </button>
+              {layer.kind !== "SHEET" && (
+                <select
+                  aria-label={`Direction of layer ${place}`}
+                  value={String(Math.round(now.degrees))}
+                  onChange={(e) => change({ degrees: Number(e.currentTarget.value) })}
+                  data-test={`turn-${owner.name}-${place}`}
+                >
+                  {directions(now.degrees).map((d) => (
+                    <option key={d} value={String(d)}>
+                      {String(d).replace("-", "−")}°
+                    </option>
+                  ))}
+                </select>
+              )}
+            </>
+          )}
+        </span>
+      )}
+    </li>
+  );
+}
+
+function directions(own: number): number[] {
+  const usual = [-60, -45, -30, -15, 0, 15, 30, 45, 60, 75, 90];
+  const rounded = Math.round(own);
+  return usual.includes(rounded) ? usual : [...usual, rounded].sort((a, b) => a - b);
+}
+
+/** The change, and its like in the other skin of a symmetric stack. */
+export function paired(owner: OwnerView, place: number, part: Omit<ChangeRequest, "owner" | "place">, alike: boolean): ChangeRequest[] {
+  const mine = { owner: owner.name, place, ...part };
+  const other = owner.stack.layers.length + 1 - place;
+  return alike && owner.symmetric && other !== place ? [mine, { owner: owner.name, place: other, ...part }] : [mine];
+}
+
+/** What a layer buys, as a number and as the length of a bar: longer buys more. */
+function Worth({ row, ledger, units }: { row: RowView | undefined; ledger: LedgerView; units: Units }) {
+  if (!row) return null;
+  const kind = worthOf(ledger);
+  const most = Math.max(...ledger.rows.map((r) => r.lostPerKilogram));
+  const share = Math.sqrt(Math.max(0, row.lostPerKilogram) / most);
+  return (
+    <span class="worth">
+      <svg width="48" height="6" aria-hidden="true">
+        <rect class="track" width={48} height={6} />
+        <rect class="fill" width={48 * share} height={6} />
+      </svg>
+      <span class="small">
+        {text(row.mass * 1000, "mass", units, 3)} {units === "SI" ? "g" : "lb/1000"} · {text(row.lostPerKilogram, kind, units, 3)}
+      </span>
+    </span>
+  );
+}
+
+function Cheapest({ bench, state, ledger, alike }: { bench: Bench; state: BenchState; ledger: LedgerView; alike: boolean }) {
+  const { units, draft } = state;
+  return (
+    <table class="cheapest">
+      <caption class="small">
+        Stiffness lost for a {units === "SI" ? "kilogram" : "pound"} given back, {unit(worthOf(ledger), units)}
+      </caption>
+      <thead>
+        <tr>
+          <th>layer</th>
+          <th class="n">{units === "SI" ? "g" : "lb"}</th>
+          <th class="n">costs</th>
+          <th>
+            <span class="unseen">change</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {ledger.rows.map((r) => {
+          const owner = ledger.owners.find((o) => o.name === r.owner)!;
+          const layer = owner.stack.layers[r.place - 1];
+          const core = layer.kind === "HONEYCOMB" || layer.kind === "FOAM";
+          const now = draft?.edited.find((e) => e.owner === r.owner)?.layers[r.place - 1];
+          const off = now?.count === 0;
+          return (
+            <tr key={`${r.owner} ${r.place}`} class={off ? "gone" : ""}>
+              <td>
+                <button type="button" class="quiet link" onClick={() => bench.set({ marked: r.owner })}>
+                  {r.owner} {r.place}
+                </button>{" "}
+                <span class="small">{core ? "core, thinner" : layerName(layer)}</span>
+              </td>
+              <td class="n">{units === "SI" ? figure(1000 * r.mass, 3) : text(r.mass, "mass", units, 3)}</td>
+              <td class="n">{text(r.lostPerKilogram, worthOf(ledger), units, 3)}</td>
+              <td>
+                {!core && (
+                  <button
+                    type="button"
+                    class="quiet"
+                    aria-label={`${off ? "back: put back" : "off: leave out"} layer ${r.place} of ${r.owner}`}
+                    onClick={() => void bench.change(paired(owner, r.place, { count: off ? 1 : 0 }, alike))}
+                  >
+                    {off ? "back" : "off"}
+                  </button>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: Apache-2.0
+import type { AnswerView } from "./ask";
+import type { Bench, BenchState } from "./bench";
+import { figure, shown, text, unit, type Kind } from "./units";
+
+/** Name, the figures that decide, and what is shown. */
+export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
+  const project = state.project!;
+  const answer = state.answers.find((a) => a.variant === state.variant && a.revision === project.revision);
+  const tub = state.tubs[state.variant];
+  return (
+    <header class="title">
+      <div class="name">
+        <h1>{project.tub}</h1>
+        <p>
+          {project.variants.find((v) => v.name === state.variant)?.construction} · {project.folder}/{project.file}
+        </p>
+      </div>
+      <Figures state={state} answer={answer} mass={tub?.view.mass} />
+      <div class="choices">
+        <label>
+          showing
+          <select value={state.variant} onChange={(e) => void bench.show(e.currentTarget.value)} data-test="variant">
+            {project.variants.map((v) => (
+              <option key={v.name}>{v.name}</option>
+            ))}
+          </select>
+        </label>
+        <label>
+          beside
+          <select
+            value={state.beside ?? ""}
+            onChange={(e) => void bench.compare(e.currentTarget.value || undefined)}
+            data-test="beside"
+          >
+            <option value="">nothing</option>
+            {project.variants
+              .filter((v) => v.name !== state.variant)
+              .map((v) => (
+                <option key={v.name}>{v.name}</option>
+              ))}
+          </select>
+        </label>
+        <Run bench={bench} state={state} />
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => bench.set({ units: state.units === "SI" ? "inch-pound" : "SI" })}
+          aria-label={`${state.units}: units shown. Change to ${state.units === "SI" ? "inch-pound" : "SI"}`}
+          data-test="units"
+        >
+          {state.units}
+        </button>
+        <button type="button" class="quiet" onClick={() => bench.set({ dark: !state.dark })} data-test="tone">
+          {state.dark ? "light" : "dark"}
+        </button>
+      </div>
+    </header>
+  );
+}
+
+function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerView | undefined; mass: number | undefined }) {
+  const targets = state.project!.targets;
+  return (
+    <dl class="figures">
+      {answer?.cases.map((c) => {
+        const kind: Kind = c.kind === "TORSION" ? "twist" : "bend";
+        const target = targets.find((t) => t.what === (c.kind === "TORSION" ? "TORSIONAL_STIFFNESS" : "BENDING_STIFFNESS"));
+        return (
+          <div key={c.name}>
+            <dt>{c.name}</dt>
+            <dd data-test={`figure-${c.name}`}>
+              <b>{text(c.stiffness, kind, state.units)}</b>
+              {c.error !== undefined && <span> ± {figure(shown(c.error, kind, state.units), 2)}</span>} {unit(kind, state.units)}
+              {target && <Standing met={target.atLeast ? c.stiffness >= target.limit : c.stiffness <= target.limit} words={`asked: ${target.atLeast ? "≥" : "≤"} ${text(target.limit, kind, state.units)}`} />}
+            </dd>
+          </div>
+        );
+      })}
+      {!answer && (
+        <div>
+          <dt>stiffness</dt>
+          <dd class="pending">being computed …</dd>
+        </div>
+      )}
+      {mass !== undefined && (
+        <div>
+          <dt>mass</dt>
+          <dd data-test="figure-mass">
+            <b>{text(mass, "mass", state.units)}</b> {unit("mass", state.units)}
+            {targets
+              .filter((t) => t.what === "MASS")
+              .map((t) => (
+                <Standing key="mass" met={mass <= t.limit} words={`asked: ≤ ${text(t.limit, "mass", state.units)}`} />
+              ))}
+          </dd>
+        </div>
+      )}
+      {answer && answer.reserves.length > 0 && (
+        <div>
+          <dt>lowest reserve factor</dt>
+          <dd>
+            <b>{figure(answer.reserves[0].value, 3)}</b> {answer.reserves[0].zone}
+          </dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+function Standing({ met, words }: { met: boolean; words: string }) {
+  return (
+    <span class={met ? "standing met" : "standing missed"}>
+      <span aria-hidden="true">{met ? "●" : "○"}</span> {words}, {met ? "met" : "missed"}
+    </span>
+  );
+}
+
+function Run({ bench, state }: { bench: Bench; state: BenchState }) {
+  const { run } = state;
+  if (run.state === "WORKING") {
+    return (
+      <span class="run" role="status">
+        <progress value={run.share} max={1} aria-label="Share of the run that is done" />
+        <span data-test="run-words">{run.words}</span>
+        <button type="button" onClick={() => void bench.stop()} data-test="stop">
+          Stop
+        </button>
+      </span>
+    );
+  }
+  return (
+    <span class="run">
+      <button
+        type="button"
+        onClick={() => void bench.run()}
+        title="All variants on three meshes: stiffness with its mesh error, the report, fields. Written to runs/latest."
+        data-test="run"
+      >
+        Run with mesh error
+      </button>
+      {run.state !== "NONE" && (
+        <span role="status" data-test="run-words">
+          {run.words}
+        </span>
+      )}
+      {run.state === "DONE" && (
+        <button type="button" class="quiet" onClick={() => void save(bench)}>
+          save report
+        </button>
+      )}
+    </span>
+  );
+}
+
+async function save(bench: Bench): Promise<void> {
+  await bench.attempt(async () => {
+    const blob = await bench.ask.file("runs/latest/report.html");
+    download(URL.createObjectURL(blob), "report.html");
+  });
+}
+
+/** Hands a file to the reader. */
+export function download(url: string, name: string): void {
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(url), 10_000);
+}

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: Apache-2.0
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { CaseView } from "./ask";
+import type { BenchState } from "./bench";
+import { figure, shown, unit } from "./units";
+import { rulerOf } from "./view";
+
+/** Room left of the line for the scale, and below it for stations, pixels. */
+const LEFT = 0;
+const FOOT = 22;
+const HEAD = 20;
+
+/**
+ * The twist line of every variant that has been computed, on the stations of the tub above it: turned with the tub, as long
+ * as that is seen from somewhere near its side.
+ */
+export function TwistChart({ state }: { state: BenchState }) {
+  const box = useRef<HTMLDivElement>(null);
+  const [size, setSize] = useState({ width: 600, height: 170 });
+  useEffect(() => {
+    const watch = new ResizeObserver(() => setSize({ width: box.current!.clientWidth, height: box.current!.clientHeight }));
+    watch.observe(box.current!);
+    return () => watch.disconnect();
+  }, []);
+  const tub = state.tubs[state.variant];
+  const lines = state.answers
+    .map((a) => ({ name: a.variant, torsion: a.cases.find((c) => c.twist && (c.name === state.loading || c.kind === "TORSION")) }))
+    .filter((l): l is { name: string; torsion: CaseView } => l.torsion !== undefined)
+    .sort((a, b) => Number(b.name === state.variant) - Number(a.name === state.variant));
+  const { width, height } = size;
+  const seen = state.view && rulerOf(state.view);
+  const span = tub ? tub.high[0] - tub.low[0] : 1;
+  const plain = {
+    at: (x: number) => ((x - (tub ? tub.low[0] + span / 2 : 0)) * 0.86 * width) / span,
+  };
+  const ruler = seen ?? plain;
+  const px = (x: number) => width / 2 + ruler.at(x);
+  // Twist against the held end, over the couple: what a rig would show for each unit of torque.
+  const degrees = lines.map(({ torsion }) => {
+    const twist = torsion.twist!;
+    const held = at(twist.stations, twist.angles, torsion.rearStation);
+    return twist.angles.map((a) => ((a - held) * 180) / Math.PI / torsion.load);
+  });
+  const top = Math.max(1e-12, ...degrees.flat());
+  const bottom = Math.min(0, ...degrees.flat());
+  const py = (v: number) => HEAD + ((top - v) / (top - bottom)) * (height - HEAD - FOOT);
+  const unitTorque = 1000;
+  return (
+    <figure class="twist">
+      <figcaption>
+        <h2>Twist line</h2>
+        <span>
+          degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)}, against the held end
+          {!seen && "; turn the tub towards its side to line it up with this"}
+        </span>
+      </figcaption>
+      <div class="chart" ref={box}>
+        {lines.length === 0 ? (
+          <p class="wait">The twist line follows when the tub has been solved.</p>
+        ) : (
+          <svg width={width} height={height} role="img" aria-label={words(lines)} data-test="twist">
+            {tub?.view.landmarks.map((m) => {
+              const [a, b] = [px(m.from), px(m.to)].sort((p, q) => p - q);
+              return m.wall ? (
+                <line key={m.name} class="wall" x1={(a + b) / 2} x2={(a + b) / 2} y1={HEAD} y2={height - FOOT} />
+              ) : (
+                <g key={m.name}>
+                  <rect class="opening" x={a} width={b - a} y={HEAD} height={height - FOOT - HEAD} />
+                  <text class="mark middle" x={(a + b) / 2} y={HEAD - 6}>
+                    {m.name}
+                  </text>
+                </g>
+              );
+            })}
+            <line class="zero" x1={LEFT} x2={width} y1={py(0)} y2={py(0)} />
+            {ticks(bottom * unitTorque, top * unitTorque).map((t) => (
+              <g key={t}>
+                <line class="grid" x1={LEFT} x2={width} y1={py(t / unitTorque)} y2={py(t / unitTorque)} />
+                <text class="axis" x={4} y={py(t / unitTorque) - 3}>
+                  {figure(t, 2)}°
+                </text>
+              </g>
+            ))}
+            {tub &&
+              stations(tub.low[0], tub.high[0]).map((x) => (
+                <text key={x} class="axis middle" x={px(x)} y={height - 6}>
+                  {figure(shown(x, "length", state.units), 3)}
+                </text>
+              ))}
+            {lines.map(({ name, torsion }, i) => {
+              const { stations: xs } = torsion.twist!;
+              const d = xs.map((x, k) => `${k ? "L" : "M"}${px(x).toFixed(1)} ${py(degrees[i][k]).toFixed(1)}`).join("");
+              const where = Math.floor(xs.length * (0.3 + 0.07 * i));
+              return (
+                <g key={name}>
+                  <path class={`curve s${i % 4}`} d={d} />
+                  <text class={`name s${i % 4}`} x={px(xs[where]) + 6} y={py(degrees[i][where]) - 6}>
+                    {name}
+                  </text>
+                </g>
+              );
+            })}
+          </svg>
+        )}
+      </div>
+    </figure>
+  );
+}
+
+function at(xs: number[], ys: number[], x: number): number {
+  if (x <= xs[0]) return ys[0];
+  for (let i = 1; i < xs.length; i++) {
+    if (x <= xs[i]) return ys[i - 1] + ((x - xs[i - 1]) / (xs[i] - xs[i - 1])) * (ys[i] - ys[i - 1]);
+  }
+  return ys[ys.length - 1];
+}
+
+/** A few round values between two, zero left out. */
+export function ticks(low: number, high: number): number[] {
+  const rough = (high - low) / 4;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const step = [1, 2, 5, 10].map((m) => m * power).find((s) => s >= rough)!;
+  const result: number[] = [];
+  for (let t = Math.ceil(low / step) * step; t <= high; t += step) if (Math.abs(t) > step / 2) result.push(t);
+  return result;
+}
+
+function stations(low: number, high: number): number[] {
+  const step = high - low > 3 ? 0.5 : 0.25;
+  const result: number[] = [];
+  for (let x = Math.ceil(low / step) * step; x <= high + 1e-9; x += step) result.push(x);
+  return result;
+}
+
+/** The chart for whoever cannot see it. */
+function words(lines: { name: string; torsion: CaseView }[]): string {
+  return lines
+    .map(({ name, torsion }) => {
+      const { stations: xs, slopes } = torsion.twist!;
+      let steepest = 0;
+      slopes.forEach((s, i) => {
+        if (xs[i] > torsion.frontStation && xs[i] < torsion.rearStation && Math.abs(s) > Math.abs(slopes[steepest])) steepest = i;
+      });
+      return `${name} twists most at station ${figure(1e3 * xs[steepest], 3)} mm`;
+    })
+    .join("; ");
+}

@@ -1,0 +1,358 @@
+// SPDX-License-Identifier: Apache-2.0
+// Drives the page in a real browser. Started by BrowserTest with: address, design file, browser, folder for pictures or "-".
+// Prints one line of JSON for each step: {"step", "ok", "said"}.
+import { createServer } from "node:http";
+import { readFile, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { chromium } from "playwright-core";
+
+const [, , address, file, browserPath, pictures] = process.argv;
+const axeSource = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+const [root, token] = address.split("/#");
+
+const browser = await chromium.launch({
+  executablePath: browserPath,
+  args: [
+    "--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader", "--disable-quic", "--no-first-run",
+    "--disable-background-networking", "--disable-component-update", "--disable-sync",
+  ],
+});
+const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+page.setDefaultTimeout(120_000);
+const faults = [];
+page.on("pageerror", (e) => faults.push(e.message));
+page.on("console", (m) => {
+  if (m.type() === "error") faults.push(m.text());
+});
+
+const of = (name) => page.locator(`[data-test="${name}"]`);
+const numberOf = async (name) => {
+  const text = await of(name).locator("b").innerText();
+  const value = Number(text.split("±")[0].replace(/[^0-9.]/g, ""));
+  if (!(value > 0)) throw new Error(`${name} is no number: ${text}`);
+  return value;
+};
+const until = async (what, test) => {
+  const end = Date.now() + 120_000;
+  for (;;) {
+    const value = await test();
+    if (value) return value;
+    if (Date.now() > end) throw new Error(`waited in vain until ${what}`);
+    await page.waitForTimeout(60);
+  }
+};
+const picture = async (name) => {
+  if (pictures !== "-") await page.screenshot({ path: `${pictures}/${name}.png` });
+};
+const fail = (words) => {
+  throw new Error(words);
+};
+let failed = false;
+async function step(name, body) {
+  try {
+    const said = await body();
+    console.log(JSON.stringify({ step: name, ok: true, said: said ?? "" }));
+  } catch (fault) {
+    failed = true;
+    console.log(JSON.stringify({ step: name, ok: false, said: String(fault.stack ?? fault) }));
+  }
+}
+/** Whether the drawing has more than one colour, and which share of it is not ground. */
+const drawn = () =>
+  page.evaluate(() => {
+    const canvas = document.querySelector(".stage canvas");
+    window.tubStage.timed();
+    const copy = document.createElement("canvas");
+    copy.width = 160;
+    copy.height = 100;
+    const pen = copy.getContext("2d");
+    pen.drawImage(canvas, 0, 0, 160, 100);
+    const data = pen.getImageData(0, 0, 160, 100).data;
+    const ground = data.slice(0, 3).join();
+    let other = 0;
+    let hash = 7;
+    for (let i = 0; i < data.length; i += 4) {
+      const c = data.slice(i, i + 3).join();
+      if (c !== ground) other++;
+      hash = (31 * hash + data[i] + 7 * data[i + 1] + 13 * data[i + 2]) | 0;
+    }
+    return { share: other / (data.length / 4), hash };
+  });
+
+await step("shows the tub before anything is solved", async () => {
+  const start = Date.now();
+  await page.goto(address);
+  await of("figure-mass").waitFor();
+  const seen = await until("the tub is drawn", async () => {
+    const d = await drawn();
+    return d.share > 0.1 && d;
+  });
+  if (seen.share > 0.9) fail("the ground is painted over");
+  return `first picture after ${Date.now() - start} ms`;
+});
+
+await step("takes the token out of the address bar and keeps it for the tab", async () => {
+  if (page.url() !== `${root}/`) fail(page.url());
+  await page.reload();
+  await of("figure-mass").waitFor();
+});
+
+await step("is orbited by hand and by keys", async () => {
+  const box = await of("canvas").boundingBox();
+  const before = await drawn();
+  await page.mouse.move(box.x + 400, box.y + 200);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 460, box.y + 230, { steps: 4 });
+  await page.mouse.up();
+  const turned = await until("the tub has turned", async () => {
+    const d = await drawn();
+    return d.hash !== before.hash && d;
+  });
+  await of("canvas").focus();
+  await page.keyboard.press("ArrowLeft");
+  await until("the keys turn it too", async () => (await drawn()).hash !== turned.hash);
+});
+
+await step("draws the twist line when the tub is solved, on the stations of the tub above", async () => {
+  await of("side-left").click();
+  await of("twist").locator("path.curve").first().waitFor();
+  // Where the chart has the rear bulkhead's dashes and where the tub ends on the screen must agree.
+  const ends = await page.evaluate(() => {
+    const walls = [...document.querySelectorAll("[data-test=twist] line.wall")].map((l) => Number(l.getAttribute("x1")));
+    return { first: Math.min(...walls), last: Math.max(...walls) };
+  });
+  const canvas = await of("canvas").boundingBox();
+  const columns = await page.evaluate(() => {
+    const canvas = document.querySelector(".stage canvas");
+    window.tubStage.timed();
+    const copy = document.createElement("canvas");
+    copy.width = canvas.clientWidth;
+    copy.height = 50;
+    const pen = copy.getContext("2d");
+    pen.drawImage(canvas, 0, 0, copy.width, 50);
+    const data = pen.getImageData(0, 0, copy.width, 50).data;
+    const painted = [];
+    for (let x = 0; x < copy.width; x++) {
+      for (let y = 0; y < 50; y++) {
+        const i = 4 * (y * copy.width + x);
+        if (Math.abs(data[i] - data[0]) + Math.abs(data[i + 1] - data[1]) + Math.abs(data[i + 2] - data[2]) > 24) {
+          painted.push(x);
+          break;
+        }
+      }
+    }
+    return { first: painted[0], last: painted.at(-1) };
+  });
+  if (Math.abs(columns.first - ends.first) > 4 || Math.abs(columns.last - ends.last) > 4) {
+    fail(`the tub ends at ${JSON.stringify(columns)}, its bulkheads stand at ${JSON.stringify(ends)} of ${canvas.width}`);
+  }
+  return `front at ${columns.first} and ${ends.first} pixels, rear at ${columns.last} and ${ends.last}`;
+});
+
+await step("reads zone, stack and value where it is picked", async () => {
+  await of("look-energy").click();
+  await of("side-left").click();
+  const box = await of("canvas").boundingBox();
+  await page.mouse.click(box.x + box.width * 0.52, box.y + box.height * 0.5);
+  const text = await of("reading").innerText();
+  if (!/cockpit side/.test(text)) fail(text);
+  if (!/\[45c\/0c\/45c\/0\/45c/.test(text)) fail(text);
+  await of("reading-value").waitFor();
+  await picture("page-energy");
+  return (await of("reading-value").innerText()).trim();
+});
+
+await step("opens the picked zone and fills the ledger", async () => {
+  await of("open-zone").click();
+  await of("off-cockpit side-4").waitFor();
+  await page.getByRole("button", { name: "Put these away" }).click();
+  await page.waitForFunction(() => !document.querySelector('[aria-label="Share of the plies that are answered"]'), undefined, {
+    timeout: 240_000,
+  });
+});
+
+let massBefore = 0;
+let stiffnessBefore = 0;
+await step("lifts a ply: mass and stiffness answer at once", async () => {
+  massBefore = await numberOf("draft-mass");
+  stiffnessBefore = await numberOf("draft-stiffness");
+  await of("off-cockpit side-4").click();
+  await of("draft-words").waitFor();
+  // The first draft has to be begun; what is measured is a change after that.
+  await of("off-cockpit side-3").evaluate((e) => e.scrollIntoView({ block: "center" }));
+  const took = await page.evaluate(async () => {
+    const words = () => document.querySelectorAll('[data-test="draft-words"] li').length;
+    const before = words();
+    const start = performance.now();
+    document.querySelector('[data-test="off-cockpit side-3"]').click();
+    while (words() === before && performance.now() - start < 20_000) await new Promise((r) => setTimeout(r, 1));
+    return performance.now() - start;
+  });
+  const mass = await numberOf("draft-mass");
+  const stiffness = await numberOf("draft-stiffness");
+  if (!(mass < massBefore && stiffness < stiffnessBefore)) fail(`${mass} of ${massBefore}, ${stiffness} of ${stiffnessBefore}`);
+  await picture("page-plies");
+  return `on screen after ${took.toFixed(0)} ms; ${massBefore} to ${mass} kg, ${stiffnessBefore} to ${stiffness} N·m/deg`;
+});
+
+await step("lets the exact value follow", async () => {
+  await until("the exact value is there", async () => /exact$/.test((await of("draft-state").innerText()).trim()));
+  return await of("draft-stiffness").innerText();
+});
+
+await step("undoes it by keys", async () => {
+  await page.keyboard.press("Control+z");
+  await page.waitForTimeout(300);
+  await page.keyboard.press("Control+z");
+  await until("the mass is what it was", async () => (await numberOf("draft-mass")) === massBefore);
+  if ((await numberOf("draft-stiffness")) !== stiffnessBefore) fail("the stiffness is not what it was");
+});
+
+await step("compares with the riveted aluminium tub, one above the other", async () => {
+  await of("beside").selectOption("aluminium");
+  await of("differences").locator("tbody tr").first().waitFor();
+  const text = await of("differences").innerText();
+  if (!/riveted aluminium/.test(text)) fail(text);
+  await until("both twist lines are there", async () => (await of("twist").locator("path.curve").count()) === 2);
+  await page.locator(".margin").evaluate((e) => e.scrollTo(0, 0));
+  await picture("page-beside");
+  await of("tone").click();
+  await page.waitForTimeout(300);
+  await picture("page-beside-dark");
+  await of("tone").click();
+  await of("beside").selectOption("");
+  return text.split("\n").slice(0, 12).join(" | ");
+});
+
+await step("shows other units and leaves the data alone", async () => {
+  const si = await numberOf("figure-mass");
+  await of("units").click();
+  const pounds = await numberOf("figure-mass");
+  if (Math.abs(pounds * 0.45359237 - si) > 0.01) fail(`${pounds} lb of ${si} kg`);
+  await of("units").click();
+});
+
+await step("is used without a mouse, and everything that has the focus shows it", async () => {
+  const reached = new Set(["variant"]);
+  await of("variant").focus();
+  for (let i = 0; i < 60; i++) {
+    await page.keyboard.press("Tab");
+    const at = await page.evaluate(() => {
+      const e = document.activeElement;
+      const style = getComputedStyle(e);
+      return { name: e.dataset.test ?? e.tagName, shown: style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 2 };
+    });
+    if (at.name === "BODY") continue;
+    if (!at.shown) fail(`${at.name} has the focus and does not show it`);
+    reached.add(at.name);
+  }
+  for (const wanted of ["variant", "beside", "run", "units", "canvas", "look-energy", "side-left"]) {
+    if (!reached.has(wanted)) fail(`${wanted} is not reached: ${[...reached].join(", ")}`);
+  }
+});
+
+for (const tone of ["light", "dark"]) {
+  await step(`has nothing serious that keeps somebody from using it (${tone})`, async () => {
+    if (tone === "dark") await of("tone").click();
+    await page.waitForTimeout(200);
+    // The page's own policy lets no script in but its own: the audit's goes through the driver.
+    const source = await readFile(axeSource, "utf8");
+    await page.evaluate(source);
+    const findings = await page.evaluate(() => window.axe.run(document, { resultTypes: ["violations"] }));
+    const serious = findings.violations.filter((v) => v.impact === "serious" || v.impact === "critical");
+    if (tone === "dark") {
+      await picture("page-dark");
+      await of("tone").click();
+    }
+    if (serious.length > 0) {
+      fail(serious.map((v) => `${v.id}: ${v.nodes.map((n) => `${n.html} ${n.failureSummary}`).slice(0, 4).join(" ; ")}`).join("\n"));
+    }
+    return `${findings.violations.length} lesser findings: ${findings.violations.map((v) => v.id).join(", ")}`;
+  });
+}
+
+await step("follows an edit of the file in another editor", async () => {
+  const text = await readFile(file, "utf8");
+  const before = await numberOf("figure-mass");
+  await writeFile(file, text.replace("core thickness: 25 mm", "core thickness: 30 mm"));
+  await until("the mass is that of the thicker core", async () => (await numberOf("figure-mass")) > before + 0.02);
+  await writeFile(file, text.replace("tub: Larkspur", "tbu: Larkspur"));
+  await page.locator(".notice.bad pre").waitFor();
+  const told = await page.locator(".notice.bad").innerText();
+  if (!/line \d+/.test(told)) fail(told);
+  await writeFile(file, text);
+  await until("all is as it was", async () => (await numberOf("figure-mass")) === before);
+});
+
+await step("starts a run, says how far it is, and stops it", async () => {
+  await of("run").click();
+  await of("stop").waitFor();
+  await of("stop").click();
+  await until("it has stopped", async () => /stopped; nothing was written/.test(await of("run-words").innerText()));
+});
+
+await step("saves a picture with its key", async () => {
+  const [saved] = await Promise.all([page.waitForEvent("download"), of("picture").click()]);
+  const bytes = await readFile(await saved.path());
+  if (bytes.length < 20_000 || bytes.toString("latin1", 1, 4) !== "PNG") fail(`${bytes.length} bytes`);
+  return `${saved.suggestedFilename()}, ${Math.round(bytes.length / 1024)} kB`;
+});
+
+await step("lets nobody in with another token", async () => {
+  const other = await browser.newPage();
+  await other.goto(`${root}/#${"x".repeat(32)}`);
+  await other.getByRole("alert").waitFor();
+  if (!/address that the program printed/.test(await other.getByRole("alert").innerText())) fail("it does not say why");
+  await other.close();
+});
+
+await step("hands out nothing from outside the folder", async () => {
+  const status = await page.evaluate(
+    async (t) => (await fetch("/api/file?path=..%2F..%2Fetc%2Fpasswd", { headers: { Authorization: `Bearer ${t}` } })).status,
+    token,
+  );
+  if (status !== 403) fail(`answered ${status}`);
+});
+
+await step("answers no page of another site, not even one that knows the token, and goes into no frame", async () => {
+  const server = createServer((_, answer) => {
+    answer.setHeader("Content-Type", "text/html");
+    answer.end(`<!doctype html><title>elsewhere</title><iframe src="${root}/"></iframe>`);
+  });
+  await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const other = await browser.newPage();
+  await other.goto(`http://127.0.0.1:${server.address().port}/`);
+  const got = await other.evaluate(
+    async ({ root, token }) => {
+      const tries = [];
+      for (const init of [
+        { headers: { Authorization: `Bearer ${token}` } },
+        { mode: "no-cors" },
+        { method: "POST", mode: "no-cors", body: "{}" },
+      ]) {
+        try {
+          const r = await fetch(`${root}/api/project`, init);
+          tries.push(r.type === "opaque" ? "opaque" : await r.text());
+        } catch (e) {
+          tries.push("refused");
+        }
+      }
+      return tries;
+    },
+    { root, token },
+  );
+  const inside = other.frames()[1] ? await other.frames()[1].evaluate(() => document.title).catch(() => "") : "";
+  await other.close();
+  server.close();
+  if (got.some((g) => g !== "opaque" && g !== "refused")) fail(got.join("; "));
+  if (/Tubwright|Larkspur/.test(inside)) fail("it was framed");
+  return got.join(", ");
+});
+
+await step("went through all this without a fault in its code", async () => {
+  const own = faults.filter((f) => !/status of (4|5)\d\d/.test(f));
+  if (own.length > 0) fail(own.join("\n"));
+});
+
+await browser.close();
+process.exit(failed ? 1 : 0);

@@ -241,6 +241,8 @@ final class NativeHandle implements AutoCloseable {
         }
     }
 
+    // The arena is kept for the next solve and closed with the handle.
+    @SuppressWarnings("MustBeClosedChecker")
     private void solve(double[][] vectors, int from, int to) {
         int n = order();
         int count = to - from;

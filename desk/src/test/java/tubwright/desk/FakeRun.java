@@ -28,6 +28,7 @@ import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.ReserveTable;
+import tubwright.engine.response.Stability;
 import tubwright.engine.response.TwistLine;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.strength.Check;
@@ -134,7 +135,8 @@ public final class FakeRun {
                 14.2,
                 mesh,
                 quality(mesh),
-                reserves());
+                reserves(),
+                Stability.NONE);
     }
 
     private static ReserveTable reserves() {

@@ -88,7 +88,8 @@ public record RunAnswer(
         /** Whether the target is met for every value inside the error band, for none, or for some. */
         public Standing standing() {
             double room = atLeast ? value - limit : limit - value;
-            if (Math.abs(room) < error) {
+            // Also where the value is not known.
+            if (!(Math.abs(room) >= error)) {
                 return Standing.TOO_CLOSE_TO_CALL;
             }
             return room >= 0 ? Standing.MET : Standing.MISSED;

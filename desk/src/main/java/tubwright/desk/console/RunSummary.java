@@ -13,6 +13,7 @@ import java.util.List;
 import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.answer.StabilityWords;
 import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.text.Conversions;
 import tubwright.engine.response.CaseAnswer;
@@ -46,6 +47,8 @@ public final class RunSummary {
         summary.targets();
         summary.flexibility();
         summary.reserves();
+        summary.lines.addAll(
+                StabilitySummary.lines(terminal, answer.main().stability()));
         summary.mass();
         summary.comparison();
         summary.warnings();
@@ -102,7 +105,7 @@ public final class RunSummary {
         lines.add("Targets");
         for (RunAnswer.Target target : answer.targets()) {
             String limit = target.what() + (target.atLeast() ? " at least " : " at most ")
-                    + significant(target.limit(), 4, GAP) + " " + target.unit();
+                    + (significant(target.limit(), 4, GAP) + " " + target.unit()).strip();
             lines.add("  "
                     + switch (target.standing()) {
                         case MET -> terminal.look(Look.GOOD, "● met   ") + "  " + limit;
@@ -206,6 +209,10 @@ public final class RunSummary {
                 v -> Reading.torsionPerMass(v)
                         .map(k -> significant(perDegree(k), 3, GAP))
                         .orElse("–")));
+        if (variants.stream().noneMatch(v -> v.stability().none())) {
+            table.row(cells("buckling factor", v -> StabilityWords.lowest(v.stability(), GAP)));
+            table.row(cells("first torsion, Hz", v -> StabilityWords.torsion(v.stability(), GAP)));
+        }
         table.row(cells("pieces", v -> Integer.toString(v.pieceCount())));
         table.row(cells("parts to make", v -> Integer.toString(v.partCount())));
         table.row(cells("fasteners", v -> Integer.toString(v.fastenerCount())));

@@ -103,6 +103,7 @@ public final class AnswerJson {
         }
         json.writeEndArray();
         ReserveJson.write(json, variant.reserves());
+        StabilityJson.write(json, variant.stability());
         json.writeEndObject();
     }
 

@@ -9,19 +9,24 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import java.util.StringJoiner;
 import java.util.zip.Deflater;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.Region;
+import tubwright.engine.response.Buckle;
 import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.CaseBuckling;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.response.Vibrations;
+import tubwright.engine.structure.Mode;
 
 /**
  * Writes a variant's mesh and fields as VTU, the open XML format for unstructured grids: all data in one appended
  * section, base64, each array packed by zlib in blocks.
  *
- * <p>Points carry displacement and rotation of every case; cells carry energy density of every case, laminate thickness
+ * <p>Points carry displacement and rotation of every case and, where answered, shapes of buckling and vibration; cells carry energy density of every case, laminate thickness
  * and mass per area, and numbers for zone, piece and part whose names stand in the field data, in order.
  */
 public final class VtuWriter {
@@ -94,7 +99,40 @@ public final class VtuWriter {
             floats("displacement, " + answer.name() + " (m)", 3, shifts);
             floats("rotation, " + answer.name() + " (rad)", 3, turns);
         }
+        for (CaseBuckling each : variant.stability().buckling()) {
+            for (int k = 0; k < each.modes().size(); k++) {
+                Buckle mode = each.modes().get(k);
+                shape("buckling " + (k + 1) + ", " + each.load() + ", factor " + figure(mode.factor()), mode.shape(), count);
+            }
+        }
+        variant.stability().free().ifPresent(v -> modes("free", v, count));
+        variant.stability().held().ifPresent(v -> modes("held", v, count));
         xml.append("      </PointData>\n");
+    }
+
+    private void modes(String how, Vibrations vibrations, int count) {
+        List<Mode> elastic = vibrations.modes().elastic();
+        for (int k = 0; k < elastic.size(); k++) {
+            Mode mode = elastic.get(k);
+            shape(
+                    "mode " + (k + 1) + ", " + how + ", " + figure(mode.frequency()) + " Hz, " + mode.name(),
+                    mode.shape(),
+                    count);
+        }
+    }
+
+    private static String figure(double value) {
+        return String.format(Locale.ROOT, "%.4g", value);
+    }
+
+    private void shape(String name, double[] shape, int count) {
+        float[] shifts = new float[3 * count];
+        for (int n = 0; n < count; n++) {
+            for (int d = 0; d < 3; d++) {
+                shifts[3 * n + d] = (float) shape[6 * n + d];
+            }
+        }
+        floats(name, 3, shifts);
     }
 
     private void cellData(

@@ -2,6 +2,7 @@
 package tubwright.desk.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,14 +16,18 @@ import tubwright.desk.picture.Png;
 import tubwright.desk.picture.TubPicture;
 import tubwright.desk.picture.TubPicture.Picture;
 import tubwright.desk.picture.View.From;
+import tubwright.desk.text.Figures;
 import tubwright.engine.mesh.Region;
 import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.Stability;
 import tubwright.engine.response.VariantAnswer;
 
 /** All pictures of a note, painted side by side on the machine's cores. */
 final class Gallery {
     /** The largest movement in the twisted picture as a share of the tub's length. */
     private static final double SHOWN_MOVEMENT = 0.07;
+    /** Buckling cases and modes of vibration shown. */
+    private static final int MODES = 4;
 
     /**
      * A finished picture.
@@ -58,7 +63,8 @@ final class Gallery {
         Optional<CaseAnswer> torsion = Reading.torsion(main);
         Optional<EnergyScale> scale =
                 torsion.map(t -> EnergyScale.of(main.mesh(), t.fields().energyDensities()));
-        double exaggeration = torsion.map(t -> exaggeration(main, t)).orElse(1.0);
+        double exaggeration = torsion.map(t -> Math.max(1, exaggeration(main, t.fields().displacements())))
+                .orElse(1.0);
         List<String> zones =
                 main.mesh().regions().stream().map(Region::zone).distinct().toList();
         if (torsion.isPresent()) {
@@ -74,6 +80,7 @@ final class Gallery {
         orders.add(new Order("zones", () -> first.zones(zones, From.THREE_QUARTER_FRONT, false, 880)));
         orders.add(new Order("zones cut", () -> first.zones(zones, From.INTO_THE_CUT, true, 880)));
         orders.add(new Order("profile", () -> first.plain(From.SIDE, 1224, 3)));
+        modes(main, first, orders);
         for (int v = 1; v < answer.variants().size(); v++) {
             VariantAnswer variant = answer.variants().get(v);
             TubPicture painter = painters.get(v);
@@ -96,6 +103,30 @@ final class Gallery {
             plates.put(orders.get(i).name(), done.get(i));
         }
         return new Gallery(plates, scale, exaggeration, zones);
+    }
+
+    /** Pictures of the lowest buckling mode of each case and of the first modes of vibration. */
+    private static void modes(VariantAnswer main, TubPicture painter, List<Order> orders) {
+        Stability stability = main.stability();
+        stability.buckling().stream().limit(MODES).forEach(each -> each.lowest().ifPresent(mode -> {
+            double factor = exaggeration(main, mode.shape());
+            orders.add(new Order(
+                    "buckling " + each.load(),
+                    () -> painter.deformed(mode.shape(), factor, From.THREE_QUARTER_FRONT, 880)));
+        }));
+        stability.free().ifPresent(v -> v.modes().elastic().stream().limit(MODES).forEach(mode -> {
+            double[] shape = Arrays.copyOf(mode.shape(), 6 * main.mesh().nodeCount());
+            double factor = exaggeration(main, shape);
+            orders.add(new Order(
+                    "mode " + mode.name() + ", " + Figures.significant(mode.frequency(), 4, Figures.NARROW_SPACE)
+                            + " Hz",
+                    () -> painter.deformed(shape, factor, From.THREE_QUARTER_FRONT, 880)));
+        }));
+    }
+
+    /** Names of pictures that begin so, in the order of painting. */
+    List<String> names(String prefix) {
+        return plates.keySet().stream().filter(n -> n.startsWith(prefix)).toList();
     }
 
     /** The picture of that name, if it was painted. */
@@ -124,8 +155,7 @@ final class Gallery {
         return new Plate(picture, "data:image/png;base64," + Base64.getEncoder().encodeToString(png));
     }
 
-    private static double exaggeration(VariantAnswer variant, CaseAnswer torsion) {
-        double[] u = torsion.fields().displacements();
+    private static double exaggeration(VariantAnswer variant, double[] u) {
         double most = 0;
         for (int n = 0; n < u.length; n += 6) {
             most = Math.max(most, Math.sqrt(u[n] * u[n] + u[n + 1] * u[n + 1] + u[n + 2] * u[n + 2]));
@@ -142,7 +172,7 @@ final class Gallery {
         }
         double factor = SHOWN_MOVEMENT * (high - low) / most;
         double power = Math.pow(10, Math.floor(Math.log10(factor)));
-        return Math.max(1, power * (factor < 2 * power ? 1 : factor < 5 * power ? 2 : 5));
+        return power * (factor < 2 * power ? 1 : factor < 5 * power ? 2 : 5);
     }
 
     private static double squared(double v) {

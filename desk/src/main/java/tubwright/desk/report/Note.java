@@ -27,6 +27,7 @@ public final class Note {
         sections.add(Summary.section(answer));
         sections.addAll(TwistSections.of(answer, gallery));
         sections.add(ReserveSection.of(answer));
+        sections.addAll(StabilitySection.of(answer, gallery));
         sections.addAll(MakeSections.of(answer, gallery));
         sections.addAll(TrustSections.of(answer));
         return page(answer.tub() + ": torsion note", head(answer), sections, StackDrawing.patterns());

@@ -121,11 +121,19 @@ final class Summary {
                     .append(mark)
                     .append("</b> ");
             body.append(escape(target.what() + " " + (target.atLeast() ? "at least " : "at most ")
-                    + significant(target.limit(), 4, NARROW_SPACE) + " " + target.unit() + ": comes to "
-                    + plusMinus(target.value(), target.error() == 0 ? Double.NaN : target.error(), NARROW_SPACE) + " "
-                    + target.unit()));
+                    + (significant(target.limit(), 4, NARROW_SPACE) + " " + target.unit()).strip() + ": "
+                    + comesTo(target)));
             body.append("</li>");
         }
         body.append("</ul>");
+    }
+
+    private static String comesTo(Target target) {
+        if (!Double.isFinite(target.value())) {
+            return target.value() > 0 ? "none found" : "not answered";
+        }
+        return ("comes to " + plusMinus(target.value(), target.error() == 0 ? Double.NaN : target.error(), NARROW_SPACE)
+                        + " " + target.unit())
+                .strip();
     }
 }

@@ -86,7 +86,10 @@ public final class EngineWorkbench implements Workbench {
                         Solvers.best(),
                         sizes,
                         (variant, step, size, done, _) -> listener.step(
-                                Stages.words(variant, step, size, before + done, all), before + done, all));
+                                Stages.words(variant, step, size, before + done, all), before + done, all),
+                        request.stability()
+                                ? chosen.get(v).stability().orUsual()
+                                : chosen.get(v).stability());
                 try {
                     answers.addAll(study.answer(List.of(tub)));
                 } catch (StructureException | ShapeException fault) {

@@ -20,12 +20,17 @@ import tubwright.engine.material.Trust;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshLine;
 import tubwright.engine.quantity.Unit;
+import tubwright.engine.response.Buckle;
 import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.CaseBuckling;
+import tubwright.engine.response.Stability;
 import tubwright.engine.response.VariantAnswer;
+import tubwright.engine.response.Vibrations;
 import tubwright.engine.shape.Opening;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.shape.Wall;
 import tubwright.engine.structure.Joint;
+import tubwright.engine.structure.Mode;
 import tubwright.engine.structure.Tub;
 
 /** Gathers answers and what the design says about them. */
@@ -109,7 +114,49 @@ public final class Gathering {
         targets.mass()
                 .ifPresent(limit ->
                         result.add(target("mass", limit, answer.mass().whole().mass(), 0)));
+        stability(targets, answer.stability(), result);
         return result;
+    }
+
+    private static void stability(Targets targets, Stability stability, List<RunAnswer.Target> result) {
+        boolean answered = stability.buckling().stream().allMatch(b -> b.note().isEmpty());
+        if (targets.bucklingFactor().isPresent() && !stability.buckling().isEmpty()) {
+            // Nothing buckles: as far away as can be. No answer: nothing is known.
+            double value = stability
+                    .first()
+                    .flatMap(CaseBuckling::lowest)
+                    .map(Buckle::factor)
+                    .orElse(Double.POSITIVE_INFINITY);
+            double error =
+                    stability.first().map(CaseBuckling::meshError).filter(Double::isFinite).orElse(0.0);
+            result.add(target(
+                    "buckling factor",
+                    targets.bucklingFactor().get(),
+                    answered ? value : Double.NaN,
+                    answered ? error : Double.POSITIVE_INFINITY));
+        }
+        stability.free().ifPresent(v -> {
+            frequency("first torsion frequency", targets.firstTorsionFrequency(), v, Mode.Motion.TORSION, result);
+            frequency("first bending frequency", targets.firstBendingFrequency(), v, Mode.Motion.VERTICAL, result);
+        });
+    }
+
+    private static void frequency(
+            String what, Optional<Limit> limit, Vibrations answer, Mode.Motion motion, List<RunAnswer.Target> result) {
+        if (limit.isEmpty()) {
+            return;
+        }
+        Optional<Mode> mode = answer.first(motion);
+        if (mode.isPresent()) {
+            double error = answer.meshErrors().getOrDefault(motion, 0.0);
+            result.add(target(what, limit.get(), mode.get().frequency(), error));
+        } else {
+            // It lies beyond all modes computed: enough for a lower limit below that, not for more.
+            double known = answer.known();
+            boolean enough = limit.get().atLeast() && known >= limit.get().si();
+            result.add(target(
+                    what + " (beyond the modes computed)", limit.get(), known, enough ? 0 : Double.POSITIVE_INFINITY));
+        }
     }
 
     private static RunAnswer.Target target(String what, Limit limit, CaseAnswer answer) {
@@ -120,7 +167,8 @@ public final class Gathering {
     /** In the unit in which the design states the limit. */
     private static RunAnswer.Target target(String what, Limit limit, double value, double error) {
         Matcher number = NUMBER.matcher(limit.text().replaceFirst("^\\s*at (least|most)\\s+", ""));
-        Unit unit = number.matches() ? Unit.of(number.group(1).strip()) : Unit.ONE;
+        boolean named = number.matches() && !number.group(1).isBlank();
+        Unit unit = named ? Unit.of(number.group(1).strip()) : Unit.ONE;
         return new RunAnswer.Target(
                 what, limit.atLeast(), unit.fromSi(limit.si()), unit.fromSi(value), unit.fromSi(error), unit.text());
     }

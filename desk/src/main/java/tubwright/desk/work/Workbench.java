@@ -52,10 +52,17 @@ public interface Workbench {
      * @param variants names; empty for all
      * @param meshSize finest mesh size, m; empty for the design's own
      * @param quick whether to be content with coarser meshes
+     * @param stability whether to answer buckling and frequencies even where the design does not ask
      * @param stamp time to print on the answer
      * @param version of the program
      */
-    record Request(List<String> variants, OptionalDouble meshSize, boolean quick, String stamp, String version) {
+    record Request(
+            List<String> variants,
+            OptionalDouble meshSize,
+            boolean quick,
+            boolean stability,
+            String stamp,
+            String version) {
         public Request {
             variants = List.copyOf(variants);
         }

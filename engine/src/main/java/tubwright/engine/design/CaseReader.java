@@ -45,14 +45,21 @@ final class CaseReader {
         return cases;
     }
 
+    /** What is held, with names without L or R standing for both. */
+    static List<Case.Support> supports(List<Named<Name>> hold, HardpointReader hardpoints) {
+        List<Case.Support> supports = new ArrayList<>();
+        for (Named<Name> support : hold) {
+            boolean[] directions = directions(support.value());
+            hardpoints.find(support.name()).forEach(h -> supports.add(new Case.Support(h.name(), directions)));
+        }
+        return supports;
+    }
+
     private Case one(Named<CaseText> named) {
         CaseText text = named.value();
         String name = named.name().text();
         List<Case.Support> hold = new ArrayList<>();
-        for (Named<Name> support : text.hold()) {
-            boolean[] directions = directions(support.value());
-            hardpoints.find(support.name()).forEach(h -> hold.add(new Case.Support(h.name(), directions)));
-        }
+        hold.addAll(supports(text.hold(), hardpoints));
         if (!text.forces().isEmpty()) {
             return loads(named, hold);
         }

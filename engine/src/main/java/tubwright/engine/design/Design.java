@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.SchemaWriter;
+import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
@@ -47,8 +48,9 @@ public record Design(
      * @param name {@value Design#AS_DESIGNED} or the variant's
      * @param targets what it must reach
      * @param tub with every name resolved
+     * @param stability what of buckling and vibration it asks for
      */
-    public record Variant(String name, Targets targets, Tub tub) {}
+    public record Variant(String name, Targets targets, Tub tub, StabilityAsk stability) {}
 
     public Design {
         variants = List.copyOf(variants);

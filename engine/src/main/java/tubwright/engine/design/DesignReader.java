@@ -18,6 +18,7 @@ import tubwright.engine.laminate.LayupAdvice;
 import tubwright.engine.laminate.LayupAdvice.Severity;
 import tubwright.engine.laminate.LayupPractice;
 import tubwright.engine.mesh.SurfaceLayout;
+import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Joint;
@@ -133,7 +134,9 @@ final class DesignReader {
                 hardpoints.all(),
                 cases.orElseThrow(),
                 StrengthReader.read(text.strength()));
-        return new Design.Variant(variant, Targets.of(text.targets()), tub);
+        Targets targets = Targets.of(text.targets());
+        StabilityAsk ask = text.stability().map(s -> s.ask(hardpoints)).orElse(StabilityAsk.NONE);
+        return new Design.Variant(variant, targets, tub, targets.completed(ask));
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

@@ -56,6 +56,8 @@ record DesignText(
         @Says("What is held and what pushes.") List<Named<CaseText>> cases,
         @Says("With which strengths load cases are judged.") Optional<StrengthText> strength,
 
+        @Says("Buckling and natural frequencies.") Optional<StabilityText> stability,
+
         @Says("The mesh.") Optional<MeshText> mesh,
 
         @Says("Other ways to build the same tub, by name. A variant holds only what differs: mappings are laid over"

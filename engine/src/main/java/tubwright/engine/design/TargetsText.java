@@ -17,4 +17,16 @@ record TargetsText(
         Optional<Limit> mass,
 
         @Says("Force over movement in the bending case.") @In(value = Dimension.STIFFNESS, positive = true)
-        Optional<Limit> bendingStiffness) {}
+        Optional<Limit> bendingStiffness,
+
+        @Says("Lowest buckling factor over the load cases; over all cases where there is no load case.")
+        @In(value = Dimension.DIMENSIONLESS, positive = true)
+        Optional<Limit> bucklingFactor,
+
+        @Says("First natural frequency of torsion, the tub free in space.")
+        @In(value = Dimension.FREQUENCY, positive = true)
+        Optional<Limit> firstTorsionFrequency,
+
+        @Says("First natural frequency of vertical bending, the tub free in space.")
+        @In(value = Dimension.FREQUENCY, positive = true)
+        Optional<Limit> firstBendingFrequency) {}

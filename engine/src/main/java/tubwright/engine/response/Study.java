@@ -30,6 +30,7 @@ public final class Study {
     private final DirectSolver solver;
     private final List<Double> sizes;
     private final Progress progress;
+    private final StabilityAsk ask;
     private final StepTimes times = new StepTimes();
 
     /**
@@ -38,6 +39,12 @@ public final class Study {
      * @param progress hears of each step
      */
     public Study(DirectSolver solver, List<Double> sizes, Progress progress) {
+        this(solver, sizes, progress, StabilityAsk.NONE);
+    }
+
+    /** As {@link #Study(DirectSolver, List, Progress)}, with stability and vibration answered as asked. */
+    public Study(DirectSolver solver, List<Double> sizes, Progress progress, StabilityAsk ask) {
+        this.ask = ask;
         this.solver = solver;
         this.sizes = List.copyOf(sizes);
         this.progress = progress;
@@ -73,6 +80,7 @@ public final class Study {
         List<Case> read =
                 tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
         read.forEach(c -> samples.add(new ArrayList<>()));
+        List<Stability> stabilities = new ArrayList<>();
         Structure structure = null;
         List<Solution> solutions = List.of();
         List<Solution> loads = List.of();
@@ -90,7 +98,8 @@ public final class Study {
             times.build += since(start);
             boolean finest = s == sizes.size() - 1;
             List<Case> asked = new ArrayList<>(read);
-            if (finest) {
+            boolean stability = ask.any() && s >= sizes.size() - 2;
+            if (finest || stability) {
                 tub.cases().stream().filter(Case.Loads.class::isInstance).forEach(asked::add);
             }
             List<Solution> solved = StaticSolver.solve(structure, asked, solver, times);
@@ -100,6 +109,12 @@ public final class Study {
             for (int c = 0; c < solutions.size(); c++) {
                 double stiffness = stiffness(solutions.get(c), sections);
                 samples.get(c).add(new Converged.Sample(size, structure.unknowns(), stiffness));
+            }
+            if (stability) {
+                Stability found = stability(tub, structure, solved, size, index * sizes.size() + s, steps);
+                Stability before = stabilities.isEmpty() ? found : stabilities.getLast();
+                stabilities.add(
+                        s > 0 && !stabilities.isEmpty() ? found.against(before, sizes.get(s - 1) / sizes.get(s)) : found);
             }
         }
         progress.step(tub.variant(), "answers", tub.meshSize(), (index + 1) * sizes.size(), steps);
@@ -125,7 +140,21 @@ public final class Study {
                 structure.jointRuns().stream().mapToDouble(r -> r.length()).sum(),
                 mesh,
                 MeshQuality.of(mesh, tub.shape()),
-                reserves);
+                reserves,
+                stabilities.isEmpty() ? Stability.NONE : stabilities.getLast());
+    }
+
+    private Stability stability(
+            Tub tub, Structure structure, List<Solution> solved, double size, int done, int steps) {
+        long start = System.nanoTime();
+        Stability found = StabilityAnalysis.of(structure, solved, ask, solver, step -> {
+            if (progress.cancelled()) {
+                throw new CancellationException("stopped");
+            }
+            progress.step(tub.variant(), step, size, done, steps);
+        });
+        times.stability += since(start);
+        return found;
     }
 
     private static double since(long start) {

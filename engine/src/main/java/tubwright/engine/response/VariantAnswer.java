@@ -19,6 +19,7 @@ import tubwright.engine.mesh.MeshQuality;
  * @param mesh finest mesh, on which the fields live
  * @param quality of that mesh
  * @param reserves what fails first in the load cases
+ * @param stability buckling and natural frequencies, where asked
  */
 public record VariantAnswer(
         String variant,
@@ -31,7 +32,8 @@ public record VariantAnswer(
         double seamLength,
         Mesh mesh,
         MeshQuality quality,
-        ReserveTable reserves) {
+        ReserveTable reserves,
+        Stability stability) {
     public VariantAnswer {
         cases = List.copyOf(cases);
     }

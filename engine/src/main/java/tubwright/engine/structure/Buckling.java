@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.ConstrainedSystem;
 import tubwright.numerics.Definiteness;
@@ -34,6 +35,21 @@ public final class Buckling {
      */
     public static List<BucklingAnswer> solve(
             Structure structure, List<Solution> solutions, int count, int reversed, DirectSolver solver) {
+        return solve(structure, solutions, count, reversed, solver, c -> {});
+    }
+
+    /**
+     * As {@link #solve(Structure, List, int, int, DirectSolver)}.
+     *
+     * @param next hears of each case before it is begun, and may throw to stop
+     */
+    public static List<BucklingAnswer> solve(
+            Structure structure,
+            List<Solution> solutions,
+            int count,
+            int reversed,
+            DirectSolver solver,
+            Consumer<Case> next) {
         Assembly assembly = new Assembly(structure);
         SymmetricMatrix stiffness = assembly.stiffness();
         Map<String, List<Solution>> groups = new LinkedHashMap<>();
@@ -49,6 +65,7 @@ public final class Buckling {
                         ConstrainedSystem.constrain(stiffness, fixed).matrix();
                 try (Factorisation factor = analysis.factorise(k)) {
                     for (Solution solution : group) {
+                        next.accept(solution.solved());
                         SymmetricMatrix g = assembly.geometricStiffness(solution.displacements());
                         ConstrainedSystem.clearInPlace(g, fixed);
                         CriticalFactors.Both both = CriticalFactors.of(k, g, count, reversed, analysis, factor);

@@ -17,6 +17,8 @@ public final class StepTimes {
     public double solve;
     /** Energies, sections, masses. */
     public double answers;
+    /** Buckling and vibration, with their own assemblies and factorisations. */
+    public double stability;
     /** Number of factorisations. */
     public int factorisations;
     /** Entries of the latest factor. */

@@ -59,23 +59,41 @@ public interface Factorisation extends AutoCloseable {
      * the backward error of Oettli and Prager (1964). About 1e-16 to 1e-14 is what double precision gives.
      */
     static double residual(SymmetricMatrix matrix, double[] x, double[] rightHandSide) {
-        double[] ax = matrix.multiply(x);
+        return residuals(matrix, magnitudes(matrix), new double[][] {x}, new double[][] {rightHandSide})[0];
+    }
+
+    /** The matrix of the entries' magnitudes. */
+    static SymmetricMatrix magnitudes(SymmetricMatrix matrix) {
         SymmetricMatrix magnitudes = matrix.copy();
         double[] values = magnitudes.values();
         for (int k = 0; k < values.length; k++) {
             values[k] = Math.abs(values[k]);
         }
-        double[] absX = x.clone();
-        for (int i = 0; i < absX.length; i++) {
-            absX[i] = Math.abs(absX[i]);
+        return magnitudes;
+    }
+
+    /** As {@link #residual} for several solutions at once. */
+    static double[] residuals(
+            SymmetricMatrix matrix, SymmetricMatrix magnitudes, double[][] x, double[][] rightHandSides) {
+        double[][] ax = matrix.multiply(x);
+        double[][] absX = new double[x.length][];
+        for (int k = 0; k < x.length; k++) {
+            absX[k] = x[k].clone();
+            for (int i = 0; i < absX[k].length; i++) {
+                absX[k][i] = Math.abs(absX[k][i]);
+            }
         }
-        double[] scale = magnitudes.multiply(absX);
-        double worst = 0;
-        double largest = 0;
-        for (int i = 0; i < x.length; i++) {
-            worst = Math.max(worst, Math.abs(rightHandSide[i] - ax[i]));
-            largest = Math.max(largest, scale[i] + Math.abs(rightHandSide[i]));
+        double[][] scale = magnitudes.multiply(absX);
+        double[] residuals = new double[x.length];
+        for (int k = 0; k < x.length; k++) {
+            double worst = 0;
+            double largest = 0;
+            for (int i = 0; i < ax[k].length; i++) {
+                worst = Math.max(worst, Math.abs(rightHandSides[k][i] - ax[k][i]));
+                largest = Math.max(largest, scale[k][i] + Math.abs(rightHandSides[k][i]));
+            }
+            residuals[k] = largest == 0 ? 0 : worst / largest;
         }
-        return largest == 0 ? 0 : worst / largest;
+        return residuals;
     }
 }

@@ -16,8 +16,9 @@ import tubwright.engine.structure.Mode;
 /** Stability and vibration in words, the same on the console and the page. */
 public final class StabilityWords {
     /** What a factor is. */
-    public static final String BUCKLING = "Factor on the loads of the case at which a tub of perfect shape buckles by linear"
-            + " theory. Thin curved panels fail well below it; no knock-down is taken. ± is the mesh error.";
+    public static final String BUCKLING =
+            "Factor on the loads of the case at which a tub of perfect shape buckles by linear"
+                    + " theory. Thin curved panels fail well below it; no knock-down is taken. ± is the mesh error.";
 
     /** What the counts of all cases prove. */
     public static final String COUNTED = "Counted by the signs of pivots: no lower factor was missed.";
@@ -54,8 +55,8 @@ public final class StabilityWords {
     public static String counted(CaseBuckling buckling, String gap) {
         return buckling.modes().isEmpty()
                 ? ""
-                : buckling.count().counted() + " below " + significant(buckling.count().bound(), 4, gap)
-                        + ", all found";
+                : buckling.count().counted() + " below "
+                        + significant(buckling.count().bound(), 4, gap) + ", all found";
     }
 
     /** What the count of modes proves. */
@@ -67,9 +68,8 @@ public final class StabilityWords {
     /** The first frequency of a motion with its error, or that it lies beyond what was computed. */
     public static String first(Vibrations vibrations, Mode.Motion motion, String gap) {
         Optional<Mode> mode = vibrations.first(motion);
-        return mode.map(m -> plusMinus(
-                                m.frequency(), vibrations.meshErrors().getOrDefault(motion, Double.NaN), gap)
-                        + " Hz")
+        return mode.map(m ->
+                        plusMinus(m.frequency(), vibrations.meshErrors().getOrDefault(motion, Double.NaN), gap) + " Hz")
                 .orElse("above " + significant(vibrations.known(), 3, gap) + " Hz, not among the modes computed");
     }
 

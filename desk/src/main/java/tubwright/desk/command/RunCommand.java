@@ -70,7 +70,8 @@ final class RunCommand implements Callable<Integer> {
 
     @Option(
             names = "--stability",
-            description = "Also buckling factors of every case and natural frequencies, even where the design does not ask.")
+            description =
+                    "Also buckling factors of every case and natural frequencies, even where the design does not ask.")
     private boolean stability;
 
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
@@ -107,7 +108,8 @@ final class RunCommand implements Callable<Integer> {
             // Begun before computing, so that a place that cannot be written to is found out now and not at the end.
             try (RunFolder folder = RunFolder.begin(target)) {
                 RunAnswer answer = draft.run(
-                        new Workbench.Request(variants, size, quick, stability, stamp(), Version.text()), progress::stage);
+                        new Workbench.Request(variants, size, quick, stability, stamp(), Version.text()),
+                        progress::stage);
                 progress.stage("writing the report");
                 String document = RunFiles.write(folder, answer);
                 List<Path> files = draft.files();

@@ -47,8 +47,7 @@ public final class RunSummary {
         summary.targets();
         summary.flexibility();
         summary.reserves();
-        summary.lines.addAll(
-                StabilitySummary.lines(terminal, answer.main().stability()));
+        summary.lines.addAll(StabilitySummary.lines(terminal, answer.main().stability()));
         summary.mass();
         summary.comparison();
         summary.warnings();
@@ -104,7 +103,8 @@ public final class RunSummary {
         lines.add("");
         lines.add("Targets");
         for (RunAnswer.Target target : answer.targets()) {
-            String limit = target.what() + (target.atLeast() ? " at least " : " at most ")
+            String limit = target.what()
+                    + (target.atLeast() ? " at least " : " at most ")
                     + (significant(target.limit(), 4, GAP) + " " + target.unit()).strip();
             lines.add("  "
                     + switch (target.standing()) {

@@ -102,7 +102,10 @@ public final class VtuWriter {
         for (CaseBuckling each : variant.stability().buckling()) {
             for (int k = 0; k < each.modes().size(); k++) {
                 Buckle mode = each.modes().get(k);
-                shape("buckling " + (k + 1) + ", " + each.load() + ", factor " + figure(mode.factor()), mode.shape(), count);
+                shape(
+                        "buckling " + (k + 1) + ", " + each.load() + ", factor " + figure(mode.factor()),
+                        mode.shape(),
+                        count);
             }
         }
         variant.stability().free().ifPresent(v -> modes("free", v, count));

@@ -63,7 +63,8 @@ final class Gallery {
         Optional<CaseAnswer> torsion = Reading.torsion(main);
         Optional<EnergyScale> scale =
                 torsion.map(t -> EnergyScale.of(main.mesh(), t.fields().energyDensities()));
-        double exaggeration = torsion.map(t -> Math.max(1, exaggeration(main, t.fields().displacements())))
+        double exaggeration = torsion.map(
+                        t -> Math.max(1, exaggeration(main, t.fields().displacements())))
                 .orElse(1.0);
         List<String> zones =
                 main.mesh().regions().stream().map(Region::zone).distinct().toList();
@@ -108,20 +109,24 @@ final class Gallery {
     /** Pictures of the lowest buckling mode of each case and of the first modes of vibration. */
     private static void modes(VariantAnswer main, TubPicture painter, List<Order> orders) {
         Stability stability = main.stability();
-        stability.buckling().stream().limit(MODES).forEach(each -> each.lowest().ifPresent(mode -> {
-            double factor = exaggeration(main, mode.shape());
-            orders.add(new Order(
-                    "buckling " + each.load(),
-                    () -> painter.deformed(mode.shape(), factor, From.THREE_QUARTER_FRONT, 880)));
-        }));
-        stability.free().ifPresent(v -> v.modes().elastic().stream().limit(MODES).forEach(mode -> {
-            double[] shape = Arrays.copyOf(mode.shape(), 6 * main.mesh().nodeCount());
-            double factor = exaggeration(main, shape);
-            orders.add(new Order(
-                    "mode " + mode.name() + ", " + Figures.significant(mode.frequency(), 4, Figures.NARROW_SPACE)
-                            + " Hz",
-                    () -> painter.deformed(shape, factor, From.THREE_QUARTER_FRONT, 880)));
-        }));
+        stability.buckling().stream()
+                .limit(MODES)
+                .forEach(each -> each.lowest().ifPresent(mode -> {
+                    double factor = exaggeration(main, mode.shape());
+                    orders.add(new Order(
+                            "buckling " + each.load(),
+                            () -> painter.deformed(mode.shape(), factor, From.THREE_QUARTER_FRONT, 880)));
+                }));
+        stability
+                .free()
+                .ifPresent(v -> v.modes().elastic().stream().limit(MODES).forEach(mode -> {
+                    double[] shape = Arrays.copyOf(mode.shape(), 6 * main.mesh().nodeCount());
+                    double factor = exaggeration(main, shape);
+                    orders.add(new Order(
+                            "mode " + mode.name() + ", "
+                                    + Figures.significant(mode.frequency(), 4, Figures.NARROW_SPACE) + " Hz",
+                            () -> painter.deformed(shape, factor, From.THREE_QUARTER_FRONT, 880)));
+                }));
     }
 
     /** Names of pictures that begin so, in the order of painting. */

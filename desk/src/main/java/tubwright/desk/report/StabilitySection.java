@@ -68,7 +68,8 @@ final class StabilitySection {
                             .map(b -> StabilityWords.place(b.place(), NARROW_SPACE))
                             .orElse(""));
             StringBuilder next = new StringBuilder();
-            for (Buckle mode : each.modes().subList(Math.min(1, each.modes().size()), each.modes().size())) {
+            for (Buckle mode : each.modes()
+                    .subList(Math.min(1, each.modes().size()), each.modes().size())) {
                 next.append(next.isEmpty() ? "" : "; ")
                         .append(significant(mode.factor(), 3, NARROW_SPACE))
                         .append(" in ")
@@ -84,8 +85,8 @@ final class StabilitySection {
     private static void vibrations(StringBuilder body, String how, Vibrations vibrations) {
         body.append("<p>").append(escape("Natural frequencies " + how + ". "));
         for (Mode.Motion motion : StabilityWords.motions()) {
-            body.append(escape("First " + motion.words() + ": "
-                    + StabilityWords.first(vibrations, motion, NARROW_SPACE) + ". "));
+            body.append(escape(
+                    "First " + motion.words() + ": " + StabilityWords.first(vibrations, motion, NARROW_SPACE) + ". "));
         }
         body.append(escape(StabilityWords.counted(vibrations, NARROW_SPACE))).append("</p>");
         body.append("<table><thead><tr><th>Hz</th><th>mode</th><th>torsion</th><th>vertical</th><th>sideways</th>"
@@ -119,8 +120,8 @@ final class StabilitySection {
         body.append("<div class=\"pair\">");
         for (String name : names) {
             gallery.plate(name)
-                    .ifPresent(p -> body.append(
-                            TwistSections.figure(p, "plate", name, name.substring(prefix.length()))));
+                    .ifPresent(
+                            p -> body.append(TwistSections.figure(p, "plate", name, name.substring(prefix.length()))));
         }
         body.append("</div>");
     }

@@ -127,8 +127,11 @@ public final class Gathering {
                     .flatMap(CaseBuckling::lowest)
                     .map(Buckle::factor)
                     .orElse(Double.POSITIVE_INFINITY);
-            double error =
-                    stability.first().map(CaseBuckling::meshError).filter(Double::isFinite).orElse(0.0);
+            double error = stability
+                    .first()
+                    .map(CaseBuckling::meshError)
+                    .filter(Double::isFinite)
+                    .orElse(0.0);
             result.add(target(
                     "buckling factor",
                     targets.bucklingFactor().get(),

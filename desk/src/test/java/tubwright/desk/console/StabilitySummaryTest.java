@@ -27,7 +27,15 @@ class StabilitySummaryTest {
 
     private static CaseBuckling bump() {
         Buckle mode = new Buckle(
-                2.345, Part.Kind.ZONE, "cockpit rim", 0.84, "deck", 0.9, new double[] {1.2, 0.2, 0.5}, new double[0], 1e-14);
+                2.345,
+                Part.Kind.ZONE,
+                "cockpit rim",
+                0.84,
+                "deck",
+                0.9,
+                new double[] {1.2, 0.2, 0.5},
+                new double[0],
+                1e-14);
         return new CaseBuckling("bump", true, List.of(mode), ONE, 0.12, "");
     }
 

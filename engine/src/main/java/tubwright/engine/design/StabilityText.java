@@ -13,19 +13,23 @@ import tubwright.engine.response.StabilityAsk;
 /** What of stability and vibration is answered, as written. */
 @Says("Buckling and natural frequencies: answered where this section, a target or --stability asks for them.")
 record StabilityText(
-        @Says("Whether buckling factors are wanted.") @Otherwise("yes") boolean buckling,
+        @Says("Whether buckling factors are wanted.") @Otherwise("yes")
+        boolean buckling,
 
         @Says("How many of the lowest buckling factors of every case.") @Otherwise("3")
         int bucklingFactors,
 
-        @Says("Whether natural frequencies are wanted.") @Otherwise("yes") boolean vibration,
+        @Says("Whether natural frequencies are wanted.") @Otherwise("yes")
+        boolean vibration,
 
-        @Says("How many of the lowest natural frequencies; panels of thin sheet have many before the first of the whole tub.")
+        @Says(
+                "How many of the lowest natural frequencies; panels of thin sheet have many before the first of the whole tub.")
         @Otherwise("10")
         int frequencies,
 
-        @Says("Hardpoints held, each with its directions, for a second set of frequencies beside those of the tub free in"
-                + " space: \"x, y, z\" (also \"rx, ry, rz\"). A name without L or R means both.")
+        @Says(
+                "Hardpoints held, each with its directions, for a second set of frequencies beside those of the tub free in"
+                        + " space: \"x, y, z\" (also \"rx, ry, rz\"). A name without L or R means both.")
         List<Named<Name>> hold,
 
         Place place) {
@@ -41,8 +45,6 @@ record StabilityText(
                     "give a number up to " + MOST);
         }
         return new StabilityAsk(
-                buckling ? bucklingFactors : 0,
-                vibration ? frequencies : 0,
-                CaseReader.supports(hold, hardpoints));
+                buckling ? bucklingFactors : 0, vibration ? frequencies : 0, CaseReader.supports(hold, hardpoints));
     }
 }

@@ -24,12 +24,7 @@ public record Targets(
         Optional<Limit> firstBendingFrequency) {
     /** No targets. */
     public static final Targets NONE = new Targets(
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
     static Targets of(Optional<TargetsText> text) {
         return text.map(t -> new Targets(

@@ -34,8 +34,8 @@ public record CaseBuckling(
         if (modes.isEmpty() || coarser.modes.isEmpty()) {
             return this;
         }
-        double change = Math.abs(
-                modes.getFirst().factor() - coarser.modes.getFirst().factor());
+        double change =
+                Math.abs(modes.getFirst().factor() - coarser.modes.getFirst().factor());
         return new CaseBuckling(load, loadCase, modes, count, change / (ratio * ratio - 1), note);
     }
 }

@@ -49,8 +49,6 @@ public record Stability(List<CaseBuckling> buckling, Optional<Vibrations> free, 
     }
 
     private static Optional<Vibrations> against(Optional<Vibrations> fine, Optional<Vibrations> coarse, double ratio) {
-        return fine.isPresent() && coarse.isPresent()
-                ? Optional.of(fine.get().against(coarse.get(), ratio))
-                : fine;
+        return fine.isPresent() && coarse.isPresent() ? Optional.of(fine.get().against(coarse.get(), ratio)) : fine;
     }
 }

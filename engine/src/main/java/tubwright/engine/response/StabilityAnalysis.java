@@ -48,12 +48,11 @@ public final class StabilityAnalysis {
         Optional<Vibrations> held = Optional.empty();
         if (ask.frequencies() > 0) {
             step.accept("natural frequencies");
-            free = Optional.of(
-                    new Vibrations(Vibration.free(structure, ask.frequencies(), solver), Map.of()));
+            free = Optional.of(new Vibrations(Vibration.free(structure, ask.frequencies(), solver), Map.of()));
             if (!ask.hold().isEmpty()) {
                 step.accept("natural frequencies, held");
-                held = Optional.of(new Vibrations(
-                        Vibration.held(structure, ask.hold(), ask.frequencies(), solver), Map.of()));
+                held = Optional.of(
+                        new Vibrations(Vibration.held(structure, ask.hold(), ask.frequencies(), solver), Map.of()));
             }
         }
         return new Stability(buckling, free, held);

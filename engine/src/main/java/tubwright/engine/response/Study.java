@@ -114,7 +114,9 @@ public final class Study {
                 Stability found = stability(tub, structure, solved, size, index * sizes.size() + s, steps);
                 Stability before = stabilities.isEmpty() ? found : stabilities.getLast();
                 stabilities.add(
-                        s > 0 && !stabilities.isEmpty() ? found.against(before, sizes.get(s - 1) / sizes.get(s)) : found);
+                        s > 0 && !stabilities.isEmpty()
+                                ? found.against(before, sizes.get(s - 1) / sizes.get(s))
+                                : found);
             }
         }
         progress.step(tub.variant(), "answers", tub.meshSize(), (index + 1) * sizes.size(), steps);
@@ -144,8 +146,7 @@ public final class Study {
                 stabilities.isEmpty() ? Stability.NONE : stabilities.getLast());
     }
 
-    private Stability stability(
-            Tub tub, Structure structure, List<Solution> solved, double size, int done, int steps) {
+    private Stability stability(Tub tub, Structure structure, List<Solution> solved, double size, int done, int steps) {
         long start = System.nanoTime();
         Stability found = StabilityAnalysis.of(structure, solved, ask, solver, step -> {
             if (progress.cancelled()) {

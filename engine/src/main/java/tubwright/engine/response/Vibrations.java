@@ -36,8 +36,7 @@ public record Vibrations(Modes modes, Map<Mode.Motion, Double> meshErrors) {
             Optional<Mode> fine = first(motion);
             Optional<Mode> coarse = coarser.first(motion);
             if (motion != Mode.Motion.RIGID && fine.isPresent() && coarse.isPresent()) {
-                double change =
-                        Math.abs(fine.get().frequency() - coarse.get().frequency());
+                double change = Math.abs(fine.get().frequency() - coarse.get().frequency());
                 errors.put(motion, change / (ratio * ratio - 1));
             }
         }

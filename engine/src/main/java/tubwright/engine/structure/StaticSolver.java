@@ -3,6 +3,7 @@ package tubwright.engine.structure;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,8 @@ import tubwright.numerics.SymmetricMatrix;
  * the common supports leave a motion free, each set of supports is factorised by itself.
  */
 public final class StaticSolver {
+    private static final int AT_ONCE = 16;
+
     private StaticSolver() {}
 
     /**
@@ -67,10 +70,7 @@ public final class StaticSolver {
                     times.factorisations++;
                     times.factorEntries = factor.factorEntries();
                     start = System.nanoTime();
-                    for (Case c : group.getValue()) {
-                        double[] loads = CaseLoads.loads(structure, c, mass);
-                        solutions.put(c, solve(c, loads, held.get(c), system, factor));
-                    }
+                    solve(group.getValue(), structure, held, mass, system, factor, solutions);
                     times.solve += since(start);
                 } catch (SingularMatrixException e) {
                     throw singular(structure, e);
@@ -99,55 +99,92 @@ public final class StaticSolver {
      */
     public record LinearSystem(ConstrainedSystem stiffness, double[] loads) {}
 
-    private static Solution solve(
-            Case c, double[] loads, boolean[] held, ConstrainedSystem system, Factorisation factor) {
-        double[] u = system.solve(factor, loads);
-        double[] b = system.rightHandSide(loads, new double[loads.length]);
+    /** The cases of one factorisation, {@value #AT_ONCE} at a time so that memory does not grow with their number. */
+    private static void solve(
+            List<Case> cases,
+            Structure structure,
+            Map<Case, boolean[]> held,
+            OwnMass mass,
+            ConstrainedSystem system,
+            Factorisation factor,
+            Map<Case, Solution> solutions) {
+        Map<Flags, Influence> influences = new HashMap<>();
+        SymmetricMatrix magnitudes = Factorisation.magnitudes(system.matrix());
+        double[] nothing = new double[structure.unknowns()];
+        for (int from = 0; from < cases.size(); from += AT_ONCE) {
+            List<Case> some = cases.subList(from, Math.min(cases.size(), from + AT_ONCE));
+            double[][] loads = new double[some.size()][];
+            double[][] b = new double[some.size()][];
+            for (int k = 0; k < loads.length; k++) {
+                loads[k] = CaseLoads.loads(structure, some.get(k), mass);
+                b[k] = system.rightHandSide(loads[k], nothing);
+            }
+            double[][] u = factor.solve(b);
+            double[][] forces = new double[some.size()][];
+            for (int k = 0; k < loads.length; k++) {
+                boolean[] fixed = held.get(some.get(k));
+                for (int i = 0; i < fixed.length; i++) {
+                    u[k][i] = system.isFixed(i) ? 0 : u[k][i];
+                }
+                Influence influence =
+                        influences.computeIfAbsent(new Flags(fixed), flags -> influence(flags.fixed, system, factor));
+                forces[k] = influence.hold(u[k], b[k]);
+            }
+            double[] residuals = Factorisation.residuals(system.matrix(), magnitudes, u, b);
+            for (int k = 0; k < loads.length; k++) {
+                double work = 0;
+                for (int i = 0; i < u[k].length; i++) {
+                    work += 0.5 * loads[k][i] * u[k][i];
+                }
+                double[] reactions = system.reactions(u[k], loads[k]);
+                int[] extra = influences.get(new Flags(held.get(some.get(k)))).extra;
+                for (int j = 0; j < extra.length; j++) {
+                    reactions[extra[j]] = forces[k][j];
+                }
+                solutions.put(some.get(k), new Solution(some.get(k), u[k], reactions, work, residuals[k]));
+            }
+        }
+    }
+
+    /** What unit loads do on the unknowns that one set of supports holds beyond those fixed in the matrix. */
+    private static Influence influence(boolean[] held, ConstrainedSystem system, Factorisation factor) {
         int[] extra = IntStream.range(0, held.length)
                 .filter(i -> held[i] && !system.isFixed(i))
                 .toArray();
-        double[] forces = holdByForces(extra, u, b, system, factor);
-        double work = 0;
-        for (int i = 0; i < u.length; i++) {
-            work += 0.5 * loads[i] * u[i];
-        }
-        double[] reactions = system.reactions(u, loads);
+        double[][] fields = new double[extra.length][held.length];
         for (int k = 0; k < extra.length; k++) {
-            reactions[extra[k]] = forces[k];
+            fields[k][extra[k]] = 1;
         }
-        return new Solution(c, u, reactions, work, Factorisation.residual(system.matrix(), u, b));
+        factor.solveInPlace(fields);
+        return new Influence(extra, fields);
     }
 
-    /** Adds to u (and to the right-hand side b) what brings the extra unknowns to zero; returns the forces that do so. */
-    private static double[] holdByForces(
-            int[] extra, double[] u, double[] b, ConstrainedSystem system, Factorisation factor) {
-        int n = extra.length;
-        if (n == 0) {
-            return new double[0];
-        }
-        double[][] influence = new double[n][u.length];
-        for (int k = 0; k < n; k++) {
-            influence[k][extra[k]] = 1;
-        }
-        factor.solveInPlace(influence);
-        double[][] flexibility = new double[n][n + 1];
-        for (int i = 0; i < n; i++) {
+    private record Influence(int[] extra, double[][] fields) {
+        /** Adds to u (and to the right-hand side b) what brings the extra unknowns to zero; returns the forces that do so. */
+        double[] hold(double[] u, double[] b) {
+            int n = extra.length;
+            if (n == 0) {
+                return new double[0];
+            }
+            double[][] flexibility = new double[n][n + 1];
+            for (int i = 0; i < n; i++) {
+                for (int k = 0; k < n; k++) {
+                    flexibility[i][k] = fields[k][extra[i]];
+                }
+                flexibility[i][n] = -u[extra[i]];
+            }
+            double[] forces = eliminate(flexibility);
             for (int k = 0; k < n; k++) {
-                flexibility[i][k] = influence[k][extra[i]];
+                b[extra[k]] += forces[k];
+                for (int i = 0; i < u.length; i++) {
+                    u[i] += forces[k] * fields[k][i];
+                }
             }
-            flexibility[i][n] = -u[extra[i]];
-        }
-        double[] forces = eliminate(flexibility);
-        for (int k = 0; k < n; k++) {
-            b[extra[k]] += forces[k];
-            for (int i = 0; i < u.length; i++) {
-                u[i] += forces[k] * influence[k][i];
+            for (int i : extra) {
+                u[i] = 0;
             }
+            return forces;
         }
-        for (int i : extra) {
-            u[i] = 0;
-        }
-        return forces;
     }
 
     /** Solves a small positive definite system given with its right-hand side as last column; overwrites it. */

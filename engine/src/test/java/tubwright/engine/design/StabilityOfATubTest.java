@@ -89,8 +89,7 @@ class StabilityOfATubTest {
 
     private Stability answer(String text) throws IOException {
         Design.Variant variant = design(text).asDesigned();
-        return new Study(
-                        Solvers.best(), List.of(Math.sqrt(2), 1.0), Progress.silent(), variant.stability())
+        return new Study(Solvers.best(), List.of(Math.sqrt(2), 1.0), Progress.silent(), variant.stability())
                 .answer(List.of(variant.tub()))
                 .getFirst()
                 .stability();
@@ -214,8 +213,14 @@ class StabilityOfATubTest {
         double inertia = second(width, depth, t);
         double m = width / depth;
         double n = width / depth;
-        double k = 10 * (1 + NU) * Math.pow(1 + 3 * m, 2)
-                / (12 + 72 * m + 150 * m * m + 90 * m * m * m + NU * (11 + 66 * m + 135 * m * m + 90 * m * m * m)
+        double k = 10
+                * (1 + NU)
+                * Math.pow(1 + 3 * m, 2)
+                / (12
+                        + 72 * m
+                        + 150 * m * m
+                        + 90 * m * m * m
+                        + NU * (11 + 66 * m + 135 * m * m + 90 * m * m * m)
                         + 10 * n * n * ((3 + NU) * m + 3 * m * m));
         double shear = E / (2 * (1 + NU));
         double r2 = inertia / (area * length * length);
@@ -252,23 +257,20 @@ class StabilityOfATubTest {
         assertEquals(0, design(BOX).asDesigned().stability().factors());
         String none = BOX.replace("targets:\n  first torsion frequency: at least 40 Hz\n", "");
         assertTrue(!design(none).asDesigned().stability().any());
-        assertEquals(
-                2, design(TUBE).asDesigned().stability().factors());
+        assertEquals(2, design(TUBE).asDesigned().stability().factors());
     }
 
     @Test
     void nonsenseIsPointedAt() {
         assertTrue(assertThrows(
-                        DesignError.class,
-                        () -> design(TUBE.replace("buckling factors: 2", "buckling factors: 500")))
+                        DesignError.class, () -> design(TUBE.replace("buckling factors: 2", "buckling factors: 500")))
                 .getMessage()
                 .contains("too many"));
-        assertThrows(
-                DesignError.class,
-                () -> design(TUBE.replace("vibration: no}", "hold: {nowhere: \"x\"}}")));
+        assertThrows(DesignError.class, () -> design(TUBE.replace("vibration: no}", "hold: {nowhere: \"x\"}}")));
         StructureException loose = assertThrows(
                 StructureException.class,
-                () -> answer(TUBE.replace("  pushed:\n    hold: {mount: \"x, y, z, ry\"}", "  pushed:\n    hold: {mount: \"x, y\"}")));
+                () -> answer(TUBE.replace(
+                        "  pushed:\n    hold: {mount: \"x, y, z, ry\"}", "  pushed:\n    hold: {mount: \"x, y\"}")));
         assertTrue(loose.getMessage().contains("translation along z"), loose.getMessage());
     }
 }

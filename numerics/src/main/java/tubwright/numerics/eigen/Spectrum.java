@@ -63,8 +63,6 @@ final class Spectrum {
 
     /** Normwise backward error of K x = λ M x for each pair. */
     static double[] errors(SymmetricMatrix k, SymmetricMatrix m, double[] values, double[][] vectors) {
-        SymmetricMatrix absK = magnitudes(k);
-        SymmetricMatrix absM = magnitudes(m);
         double[] errors = new double[values.length];
         double[][] kx = k.multiply(vectors);
         double[][] mx = m.multiply(vectors);
@@ -75,8 +73,8 @@ final class Spectrum {
                 sizes[p][i] = Math.abs(sizes[p][i]);
             }
         }
-        double[][] sizeK = magnitudes(k).multiply(sizes);
-        double[][] sizeM = magnitudes(m).multiply(sizes);
+        double[][] sizeK = Factorisation.magnitudes(k).multiply(sizes);
+        double[][] sizeM = Factorisation.magnitudes(m).multiply(sizes);
         for (int p = 0; p < errors.length; p++) {
             double worst = 0;
             double scale = 0;
@@ -87,13 +85,5 @@ final class Spectrum {
             errors[p] = scale == 0 ? 0 : worst / scale;
         }
         return errors;
-    }
-
-    private static SymmetricMatrix magnitudes(SymmetricMatrix a) {
-        double[] values = a.values().clone();
-        for (int i = 0; i < values.length; i++) {
-            values[i] = Math.abs(values[i]);
-        }
-        return new SymmetricMatrix(a.pattern(), values);
     }
 }

@@ -62,7 +62,11 @@ public final class PageServer implements AutoCloseable {
     }
 
     @Override
-    public void close() throws Exception {
-        server.stop();
+    public void close() {
+        try {
+            server.stop();
+        } catch (Exception fault) {
+            throw new IllegalStateException("the server did not stop", fault);
+        }
     }
 }

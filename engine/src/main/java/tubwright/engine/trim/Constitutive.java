@@ -54,6 +54,26 @@ final class Constitutive {
         return sum;
     }
 
+    /** √G_rr for each of the nine strains, G from any place of an array. */
+    static double[] extent(double[] g, int offset) {
+        double[] extent = new double[9];
+        for (int k = 0; k < ENTRIES; k++) {
+            if (ROW[k] == COLUMN[k]) {
+                extent[ROW[k]] = Math.sqrt(Math.max(0, g[offset + k]));
+            }
+        }
+        return extent;
+    }
+
+    /** Σ |c_rs| a_r b_s: no trace of c with a Gramian of fields of these extents is larger. */
+    static double magnitude(double[] c, double[] a, double[] b) {
+        double sum = 0;
+        for (int k = 0; k < ENTRIES; k++) {
+            sum += Math.abs(c[k]) * a[ROW[k]] * b[COLUMN[k]];
+        }
+        return sum;
+    }
+
     /** a + factor · b. */
     static double[] plus(double[] a, double factor, double[] b) {
         double[] sum = a.clone();

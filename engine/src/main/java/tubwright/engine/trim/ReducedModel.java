@@ -20,6 +20,12 @@ final class ReducedModel {
     /** Outward rounding of what is printed, share of the compliance: far above what the solutions carry. */
     private static final double ROUNDING = 1e-9;
 
+    /** What the energy of a pair of fields is good to, of that of the two: solutions, Gramians and differences together. */
+    private static final double PAIRS = 1e-12;
+
+    /** How much the diagonal of the small systems is lifted, tried in turn until rounding is nothing to speak of. */
+    private static final double[] LIFTS = {1e-13, 1e-10, 1e-7, 1e-4};
+
     private final LoadedTub tub;
     private final List<Field> fields;
     private final PairTable table;
@@ -79,11 +85,17 @@ final class ReducedModel {
     Instant answer(Change change) {
         double[] stiffness = nominalStiffness.clone();
         double[] flexibility = nominalFlexibility.clone();
+        double[] size = new double[2 * count];
+        for (int i = 0; i < count; i++) {
+            double nominal = Math.abs(nominalStiffness[i * count + i]);
+            size[i] = nominal;
+            size[count + i] = 2 * nominal + Math.abs(nominalFlexibility[i * count + i]);
+        }
         for (Map.Entry<Integer, double[]> each : change.laminates().entrySet()) {
-            addBlock(each.getKey(), each.getValue(), stiffness, flexibility);
+            addBlock(each.getKey(), each.getValue(), stiffness, flexibility, size);
         }
         for (Map.Entry<Integer, Double> each : change.joints().entrySet()) {
-            addJoint(each.getKey(), each.getValue(), stiffness, flexibility);
+            addJoint(each.getKey(), each.getValue(), stiffness, flexibility, size);
         }
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < i; j++) {
@@ -91,19 +103,40 @@ final class ReducedModel {
                 flexibility[i * count + j] = flexibility[j * count + i];
             }
         }
-        double[] q = SmallSystem.nearSolution(stiffness, loads, count);
-        double low = 0;
-        for (int i = 0; i < count; i++) {
-            low += 2 * loads[i] * q[i];
-            for (int j = 0; j < count; j++) {
-                low -= q[i] * stiffness[i * count + j] * q[j];
-            }
-        }
-        return new Instant(new Interval(low, least(flexibility)).outward(ROUNDING), q);
+        Best low = most(stiffness, size);
+        Best high = least(flexibility, size);
+        return new Instant(
+                new Interval(low.value, Math.max(high.value, low.value)).outward(ROUNDING), low.coefficients);
     }
 
-    /** The least of the quadratic form with the first coefficient one. */
-    private double least(double[] a) {
+    /** A bound and the coefficients that give it. */
+    private record Best(double value, double[] coefficients) {}
+
+    /** The most of 2fᵀv − vᵀKv, less what rounding may have added. */
+    private Best most(double[] a, double[] size) {
+        Best best = new Best(Double.NEGATIVE_INFINITY, new double[count]);
+        for (double lift : LIFTS) {
+            double[] q = SmallSystem.nearSolution(a, loads, count, lift);
+            double value = 0;
+            for (int i = 0; i < count; i++) {
+                value += 2 * loads[i] * q[i];
+                for (int j = 0; j < count; j++) {
+                    value -= q[i] * a[i * count + j] * q[j];
+                }
+            }
+            double blur = blur(q, 0, size, 0);
+            if (value - blur > best.value) {
+                best = new Best(value - blur, q);
+            }
+            if (blur <= ROUNDING * Math.abs(value)) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    /** The least of the quadratic form with the first coefficient one, and what rounding may have taken away. */
+    private Best least(double[] a, double[] size) {
         int n = count - 1;
         double[] rest = new double[n * n];
         double[] right = new double[n];
@@ -111,22 +144,50 @@ final class ReducedModel {
             right[i] = -a[(i + 1) * count];
             System.arraycopy(a, (i + 1) * count + 1, rest, i * n, n);
         }
-        double[] q = SmallSystem.nearSolution(rest, right, n);
-        double sum = a[0];
-        for (int i = 0; i < n; i++) {
-            sum -= 2 * right[i] * q[i];
-            for (int j = 0; j < n; j++) {
-                sum += q[i] * rest[i * n + j] * q[j];
+        double[] nothing = new double[n];
+        Best best = new Best(a[0] + blur(nothing, 1, size, count), nothing);
+        for (double lift : LIFTS) {
+            double[] q = SmallSystem.nearSolution(rest, right, n, lift);
+            double value = a[0];
+            for (int i = 0; i < n; i++) {
+                value -= 2 * right[i] * q[i];
+                for (int j = 0; j < n; j++) {
+                    value += q[i] * rest[i * n + j] * q[j];
+                }
+            }
+            double blur = blur(q, 1, size, count);
+            if (value + blur < best.value) {
+                best = new Best(value + blur, q);
+            }
+            if (blur <= ROUNDING * Math.abs(value)) {
+                break;
             }
         }
-        return Math.min(sum, a[0]);
+        return best;
+    }
+
+    /**
+     * What rounding may do to a quadratic form: fields all but dependent come with large coefficients that cancel, and
+     * what is left over from the cancelling counts for nothing. Energies of pairs are good to {@link #PAIRS} of the
+     * energies of their fields, so the form is good to that share of (Σ |q_i| √size_i)².
+     *
+     * @param first number of leading coefficients that are one and not among q
+     * @param from where the sizes begin
+     */
+    private double blur(double[] q, int first, double[] size, int from) {
+        double sum = 0;
+        for (int i = 0; i < first + q.length; i++) {
+            sum += (i < first ? 1 : Math.abs(q[i - first])) * Math.sqrt(size[from + i]);
+        }
+        return PAIRS * sum * sum;
     }
 
     /**
      * What a block's new laminate C adds to the upper triangles: tr(ΔC G_ij) below; above, with W = C⁻¹ − C₀⁻¹ and
      * N_i = C₀ε_i − Δ_iε₀, tr(W H_ij) = tr(C₀WC₀ G_ij) − tr(Δ_iWC₀ G_0j) − tr(Δ_jWC₀ G_0i) + tr(Δ_iWΔ_j G_00).
      */
-    private void addBlock(int block, double[] laminate, double[] stiffness, double[] flexibility) {
+    private void addBlock(
+            int block, double[] laminate, double[] stiffness, double[] flexibility, double[] size) {
         double[] nominal = tub.laminate(block);
         double[] step = Constitutive.minus(laminate, nominal);
         double[] weight = Constitutive.minus(Constitutive.inverse(laminate), tub.inverse(block));
@@ -139,6 +200,12 @@ final class ReducedModel {
                 stiffness[i * count + j] += Constitutive.trace(step, g, at);
                 flexibility[i * count + j] += Constitutive.trace(dual, g, at);
             }
+        }
+        double[][] extent = new double[count][];
+        for (int i = 0; i < count; i++) {
+            extent[i] = Constitutive.extent(g, pair(i, i) * Constitutive.ENTRIES);
+            size[i] += Constitutive.magnitude(step, extent[i], extent[i]);
+            size[count + i] += Constitutive.magnitude(dual, extent[i], extent[i]);
         }
         double[][] steps = new double[count][];
         for (int i = 1; i < count; i++) {
@@ -155,6 +222,8 @@ final class ReducedModel {
                 flexibility[Math.min(i, j) * count + Math.max(i, j)] -= i == j ? 2 * cross : cross;
             }
             double[] half = Constitutive.product(steps[i], weight);
+            size[count + i] += 2 * Constitutive.magnitude(own, extent[0], extent[i])
+                    + Constitutive.magnitude(Constitutive.product(half, steps[i]), extent[0], extent[0]);
             for (int j = i; j < count; j++) {
                 if (steps[j].length > 0) {
                     flexibility[i * count + j] += Constitutive.trace(Constitutive.product(half, steps[j]), g, 0);
@@ -164,7 +233,8 @@ final class ReducedModel {
     }
 
     /** The same for a joint at a factor of its stiffness. */
-    private void addJoint(int part, double factor, double[] stiffness, double[] flexibility) {
+    private void addJoint(
+            int part, double factor, double[] stiffness, double[] flexibility, double[] size) {
         double[] work = table.works(part);
         double weight = 1 / factor - 1;
         double[] steps = new double[count];
@@ -172,6 +242,10 @@ final class ReducedModel {
             steps[i] = fields.get(i - 1).change().joints().getOrDefault(part, 1.0) - 1;
         }
         for (int i = 0; i < count; i++) {
+            double own = Math.sqrt(Math.abs(work[pair(i, i)]));
+            double all = own + Math.abs(steps[i]) * Math.sqrt(Math.abs(work[0]));
+            size[i] += Math.abs(factor - 1) * own * own;
+            size[count + i] += Math.abs(weight) * all * all;
             for (int j = i; j < count; j++) {
                 double w = work[pair(i, j)];
                 stiffness[i * count + j] += (factor - 1) * w;

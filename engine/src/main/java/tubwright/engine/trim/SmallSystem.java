@@ -37,9 +37,17 @@ final class SmallSystem {
      * @param b right-hand side
      */
     static double[] nearSolution(double[] a, double[] b, int n) {
+        return nearSolution(a, b, n, LIFT);
+    }
+
+    /**
+     * The same with the scaled diagonal lifted by at least so much, which keeps the coefficients of all but dependent
+     * fields small.
+     */
+    static double[] nearSolution(double[] a, double[] b, int n, double least) {
         double[] scale = scale(a, n);
         double[] l = new double[0];
-        for (double lift = LIFT; l.length < n * n && lift < 1; lift *= 100) {
+        for (double lift = least; l.length < n * n && lift < 1; lift *= 100) {
             try {
                 l = factor(a, n, scale, lift);
             } catch (IllegalArgumentException e) {
@@ -51,7 +59,8 @@ final class SmallSystem {
             return x;
         }
         double[] r = b.clone();
-        for (int step = 0; step < 3; step++) {
+        // Refined towards the system as it is, but not where it was lifted on purpose.
+        for (int step = 0; step < (least > LIFT ? 1 : 3); step++) {
             for (int i = 0; i < n; i++) {
                 r[i] *= scale[i];
             }

@@ -31,6 +31,9 @@ public enum Family {
     SANDWICH("Sandwich", "Failure modes of faces and core, inserts."),
     JOINTS("Joints", "Bonded laps, shear webs, bearing and bypass."),
     FASTENERS("Fasteners", "Flexibility and load share."),
+    WEIGHT_BACK(
+            "Weight back",
+            "Derivatives by laminates, intervals that must hold, buckling factors that move, optima known in closed form."),
     SOLVER("Solver and structure", "Equilibrium, energy, reciprocity, units, two backends, random valid designs.");
 
     final String title;

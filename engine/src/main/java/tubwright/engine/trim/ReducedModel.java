@@ -186,8 +186,7 @@ final class ReducedModel {
      * What a block's new laminate C adds to the upper triangles: tr(ΔC G_ij) below; above, with W = C⁻¹ − C₀⁻¹ and
      * N_i = C₀ε_i − Δ_iε₀, tr(W H_ij) = tr(C₀WC₀ G_ij) − tr(Δ_iWC₀ G_0j) − tr(Δ_jWC₀ G_0i) + tr(Δ_iWΔ_j G_00).
      */
-    private void addBlock(
-            int block, double[] laminate, double[] stiffness, double[] flexibility, double[] size) {
+    private void addBlock(int block, double[] laminate, double[] stiffness, double[] flexibility, double[] size) {
         double[] nominal = tub.laminate(block);
         double[] step = Constitutive.minus(laminate, nominal);
         double[] weight = Constitutive.minus(Constitutive.inverse(laminate), tub.inverse(block));
@@ -233,8 +232,7 @@ final class ReducedModel {
     }
 
     /** The same for a joint at a factor of its stiffness. */
-    private void addJoint(
-            int part, double factor, double[] stiffness, double[] flexibility, double[] size) {
+    private void addJoint(int part, double factor, double[] stiffness, double[] flexibility, double[] size) {
         double[] work = table.works(part);
         double weight = 1 / factor - 1;
         double[] steps = new double[count];

@@ -80,8 +80,7 @@ class HostileLayupsTest {
                 WhatIf.Answer exact = whatIf.solve(layup, 1e-5);
                 for (int c = 0; c < 2; c++) {
                     LoadedTub tub = whatIf.tubs().get(c);
-                    double truth =
-                            tub.stiffness(CertificateTest.complianceAnew(layup, tub.loading()));
+                    double truth = tub.stiffness(CertificateTest.complianceAnew(layup, tub.loading()));
                     for (WhatIf.Answer answer : List.of(instant, narrow, exact)) {
                         Interval stiffness = answer.readings().get(c).stiffness();
                         // The whole solution carries rounding of its own.
@@ -95,7 +94,8 @@ class HostileLayupsTest {
             }
         }
         assertTrue(layups.size() > 80);
-        ANEW.vanishes("Hostile layups outside their interval, torsion and bending", layups.size() + " layups", outside, 0);
+        ANEW.vanishes(
+                "Hostile layups outside their interval, torsion and bending", layups.size() + " layups", outside, 0);
         ANEW.vanishes("Intervals that do not close when asked", layups.size() + " layups", open, 0);
     }
 }

@@ -23,9 +23,7 @@ import tubwright.engine.verification.ladder.Mark;
 /** The lightest closed tube for a given twist, and the most shear stiffness a stack can have: optima in closed form. */
 class LightestTubeTest {
     private static final Ladder BREDT = Ladder.of(
-            Family.WEIGHT_BACK,
-            "Bredt 1896: plies n = TLP/(4A²φ t Q66(45°)), all of them at ±45°",
-            Mark.EXACT);
+            Family.WEIGHT_BACK, "Bredt 1896: plies n = TLP/(4A²φ t Q66(45°)), all of them at ±45°", Mark.EXACT);
     private static final Ladder MIKI = Ladder.of(
             Family.WEIGHT_BACK,
             "Miki 1982 (from memory), V3 ≥ 2V1² − 1; Tsai and Pagano 1968, A66/h = U5 − U3 V3",
@@ -63,7 +61,8 @@ class LightestTubeTest {
                     }
                 }
             }
-            BREDT.within(0, "Plies of the lightest tube, " + plies + " by Bredt", "16 facets", Math.ceil(plies), lightest);
+            BREDT.within(
+                    0, "Plies of the lightest tube, " + plies + " by Bredt", "16 facets", Math.ceil(plies), lightest);
             BREDT.within(0, "Their share at 45°, " + plies + " plies by Bredt", "16 facets", 1, turnedShare);
         }
     }

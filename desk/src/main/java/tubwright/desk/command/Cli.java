@@ -77,7 +77,8 @@ public final class Cli {
                         .addSubcommand(new RigPlanCommand(terminal))
                         .addSubcommand(new RigReadCommand(terminal))
                         .addSubcommand(new RigExplainCommand(terminal))
-                        .addSubcommand(new RigPredictCommand(terminal)));
+                        .addSubcommand(new RigPredictCommand(terminal))
+                        .addSubcommand(new RigSpecimensCommand(terminal)));
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
         line.setOut(new PrintWriter(terminal.out(), true));
         line.setErr(new PrintWriter(terminal.err(), true));

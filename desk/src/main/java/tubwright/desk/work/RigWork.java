@@ -156,6 +156,15 @@ public final class RigWork {
                 .mass();
     }
 
+    /** The layup of a zone or wall of the design at a place. */
+    public static Laminate layupOf(java.nio.file.Path place, String zone) {
+        Map<String, Laminate> laminates = Design.read(place).asDesigned().tub().laminates();
+        if (!laminates.containsKey(zone)) {
+            throw TrimWork.unknown("zone", zone, laminates.keySet().stream().sorted().toList());
+        }
+        return laminates.get(zone);
+    }
+
     private static Optional<Reserve> weakest(Tub tub, Structure structure) {
         List<Case> loads =
                 tub.cases().stream().filter(Case.Loads.class::isInstance).toList();

@@ -180,6 +180,31 @@ class RigRoundTripTest {
 
     @Test
     @Order(5)
+    void aPanelOfTheSkinIsHeldAgainstItsLayup() throws IOException {
+        StringBuilder text = new StringBuilder("test, panel bend\nzone, skin\n");
+        for (int span : new int[] {300, 450, 700}) {
+            text.append("specimen, p").append(span).append(", ").append(span).append(" mm, 200 mm\n");
+        }
+        text.append("specimen, load [N], deflection [mm]\n");
+        for (int span : new int[] {300, 450, 700}) {
+            for (int i = 0; i <= 10; i++) {
+                double bend = Math.pow(span / 1000.0, 3) / (48 * 900.0) + span / 1000.0 / (4 * 600e3);
+                text.append(String.format(Locale.ROOT, "p%d, %d, %.6f%n", span, 100 * i, 1e5 * i * bend));
+            }
+        }
+        Files.writeString(folder.resolve("panels.csv"), text.toString());
+        Typed typed = rig("specimens", "panels.csv");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("bending stiffness 4500"), typed.out());
+        assertTrue(typed.out().contains("predicted/measured"), typed.out());
+        JsonNode root = JsonMapper.builder().build().readTree(rig("specimens", "panels.csv", "--json").out());
+        assertEquals(3000e3, root.at("/perWidth/shearStiffness_N_per_m").asDouble(), 3e3);
+        Files.writeString(folder.resolve("panels.csv"), text.toString().replace("zone, skin", "zone, skim"));
+        assertTrue(rig("specimens", "panels.csv").err().contains("did you mean \"skin\"?"));
+    }
+
+    @Test
+    @Order(6)
     void slipsAreAnswered() throws IOException {
         assertTrue(rig("plan", "--torque", "3 kg").err().contains("--torque: "));
         assertTrue(rig("plan", "--pairs", "1").err().contains("2 or more"));

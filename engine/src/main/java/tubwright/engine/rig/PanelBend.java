@@ -4,6 +4,7 @@ package tubwright.engine.rig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import tubwright.engine.rig.statistics.LinearFit;
 import tubwright.engine.rig.statistics.Uncertainty;
 import tubwright.engine.rig.statistics.Uncertainty.Contribution;
@@ -88,13 +89,24 @@ public final class PanelBend {
      * @throws ReadingsException if the spans cannot tell them apart
      */
     public static Split split(double[] spans, double[] stiffnesses) {
+        return split(spans, stiffnesses, span -> span * span * span / 48, span -> span / 4);
+    }
+
+    /**
+     * The same for another arrangement of loads.
+     *
+     * @param bending movement over load by bending for EI = 1, by span
+     * @param shear movement over load by shear for S = 1, by span
+     */
+    public static Split split(
+            double[] spans, double[] stiffnesses, DoubleUnaryOperator bending, DoubleUnaryOperator shear) {
         List<double[]> rows = new ArrayList<>();
         double[] right = new double[spans.length];
         double[] weights = new double[spans.length];
         double shortest = Double.MAX_VALUE;
         double longest = 0;
         for (int i = 0; i < spans.length; i++) {
-            rows.add(new double[] {spans[i] * spans[i] * spans[i] / 48, spans[i] / 4});
+            rows.add(new double[] {bending.applyAsDouble(spans[i]), shear.applyAsDouble(spans[i])});
             right[i] = 1 / stiffnesses[i];
             weights[i] = stiffnesses[i] * stiffnesses[i];
             shortest = Math.min(shortest, spans[i]);

@@ -12,9 +12,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.NearestName;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.quantity.Unit;
+import tubwright.engine.rig.DataText.Line;
 
 /**
  * Reads a file of torsion readings: settings and gauges one a line, then a table. The form is told in
@@ -36,19 +35,12 @@ public final class ReadingsReader {
             "gauge");
     private static final int FEWEST_STEPS = 4;
 
-    private final String source;
-    private final List<String> faults = new ArrayList<>();
+    private final DataText file;
     private final Map<String, Line> settings = new HashMap<>();
     private final List<Gauge> gauges = new ArrayList<>();
     private final List<Step> steps = new ArrayList<>();
     private List<Column> columns = List.of();
     private int headerLine;
-
-    private record Line(int number, List<String> cells) {
-        String cell(int i) {
-            return i < cells.size() ? cells.get(i) : "";
-        }
-    }
 
     private sealed interface Column {
         record Cycle() implements Column {}
@@ -63,8 +55,8 @@ public final class ReadingsReader {
         record Remark() implements Column {}
     }
 
-    private ReadingsReader(String source) {
-        this.source = source;
+    private ReadingsReader(DataText file) {
+        this.file = file;
     }
 
     /**
@@ -74,80 +66,53 @@ public final class ReadingsReader {
      * @throws ReadingsException with everything that is wrong
      */
     public static Readings read(String source, String text) {
-        return new ReadingsReader(source).read(text);
+        return new ReadingsReader(new DataText(source, text)).read();
     }
 
-    private Readings read(String text) {
-        List<Line> lines = lines(text);
+    private Readings read() {
+        List<Line> lines = file.lines();
         if (lines.isEmpty()) {
-            throw new ReadingsException(source + ": the file holds no readings");
+            throw new ReadingsException(file.source() + ": the file holds no readings");
         }
         int i = 0;
         while (i < lines.size() && !isHeader(lines.get(i))) {
             setting(lines.get(i++));
         }
         if (i == lines.size()) {
-            fault(
+            file.fault(
                     lines.getLast().number(),
                     "the table of readings is missing: a line such as \"cycle, torque [N·m], front right [mm], ...\" and"
                             + " the readings below it");
-            throw new ReadingsException(faults);
+            file.check();
         }
         header(lines.get(i++));
         OptionalDouble arm = length("arm");
         boolean loads = columns.stream().anyMatch(Column.Load.class::isInstance);
         if (loads && arm.isEmpty() && !settings.containsKey("arm")) {
-            fault(headerLine, "the table gives a load: say its arm, for instance \"arm, 600 mm\"");
+            file.fault(headerLine, "the table gives a load: say its arm, for instance \"arm, 600 mm\"");
         }
         boolean torques = columns.stream().anyMatch(Column.Torque.class::isInstance);
         if (!loads && !torques) {
-            fault(headerLine, "no column says the load: \"torque [N·m]\", or \"load [N]\" with a line \"arm, 600 mm\"");
+            file.fault(headerLine, "no column says the load: \"torque [N·m]\", or \"load [N]\" with a line \"arm, 600 mm\"");
         }
-        if (faults.isEmpty()) {
+        if (file.sound()) {
             for (; i < lines.size(); i++) {
                 row(lines.get(i), arm.orElse(0));
             }
             if (steps.size() < FEWEST_STEPS) {
-                fault(
+                file.fault(
                         lines.getLast().number(),
                         steps.size() + " load steps are too few: a slope, a zero and their scatter need at least "
                                 + FEWEST_STEPS);
             } else if (steps.stream().mapToDouble(Step::torque).distinct().count() < 3) {
-                fault(
+                file.fault(
                         headerLine,
                         "fewer than three different torques: nothing can be said about straightness or scatter");
             }
         }
         Setup setup = setup();
-        if (!faults.isEmpty()) {
-            throw new ReadingsException(faults);
-        }
-        return new Readings(source, setup, gauges, steps);
-    }
-
-    private List<Line> lines(String text) {
-        List<Line> result = new ArrayList<>();
-        String[] raw = text.replace("\uFEFF", "").split("\\R", -1);
-        String separator = ",";
-        for (String each : raw) {
-            String line = each.strip();
-            if (!line.isEmpty() && !line.startsWith("#")) {
-                separator = line.contains(";") ? ";" : line.contains("\t") ? "\t" : ",";
-                break;
-            }
-        }
-        for (int i = 0; i < raw.length; i++) {
-            String line = raw[i].strip();
-            if (line.isEmpty() || line.startsWith("#")) {
-                continue;
-            }
-            List<String> cells = new ArrayList<>();
-            for (String cell : line.split(separator, -1)) {
-                cells.add(cell.strip().replaceAll("^\"|\"$", "").strip());
-            }
-            result.add(new Line(i + 1, cells));
-        }
-        return result;
+        file.check();
+        return new Readings(file.source(), setup, gauges, steps);
     }
 
     private static boolean isHeader(Line line) {
@@ -160,14 +125,14 @@ public final class ReadingsReader {
         if (key.equals("gauge")) {
             gauge(line);
         } else if (!SETTINGS.contains(key)) {
-            fault(
+            file.fault(
                     line.number(),
                     "\"" + line.cells().getFirst() + "\" is no setting"
                             + NearestName.of(key, SETTINGS)
                                     .map(n -> "; did you mean \"" + n + "\"?")
                                     .orElse("; settings are: " + String.join(", ", SETTINGS)));
         } else if (settings.putIfAbsent(key, line) != null) {
-            fault(
+            file.fault(
                     line.number(),
                     "\"" + key + "\" was already said in line "
                             + settings.get(key).number());
@@ -183,22 +148,22 @@ public final class ReadingsReader {
             default -> Optional.empty();
         };
         if (name.isEmpty() || sense.isEmpty()) {
-            fault(
+            file.fault(
                     line.number(),
                     "a gauge is written \"gauge, name, station, y or z or angle, y place, z place\", for instance"
                             + " \"gauge, front right, 300 mm, z, 600 mm, 0 mm\"");
             return;
         }
         if (gauges.stream().anyMatch(g -> g.name().equalsIgnoreCase(name))) {
-            fault(line.number(), "there are two gauges \"" + name + "\"");
+            file.fault(line.number(), "there are two gauges \"" + name + "\"");
             return;
         }
-        double station = value(line, 2, Dimension.LENGTH, "station").orElse(0);
+        double station = file.value(line, 2, Dimension.LENGTH, "station").orElse(0);
         boolean angle = sense.get() == Gauge.Sense.ANGLE;
-        double y = angle ? 0 : value(line, 4, Dimension.LENGTH, "y place").orElse(0);
+        double y = angle ? 0 : file.value(line, 4, Dimension.LENGTH, "y place").orElse(0);
         double z = angle || line.cell(5).isEmpty()
                 ? 0
-                : value(line, 5, Dimension.LENGTH, "z place").orElse(0);
+                : file.value(line, 5, Dimension.LENGTH, "z place").orElse(0);
         gauges.add(new Gauge(name, station, sense.get(), y, z, line.number()));
     }
 
@@ -214,20 +179,20 @@ public final class ReadingsReader {
                     ? ""
                     : cell.substring(bracket + 1).replace("]", "").strip();
             if (!seen.add(name.toLowerCase(Locale.ROOT))) {
-                fault(headerLine, "there are two columns \"" + name + "\"");
+                file.fault(headerLine, "there are two columns \"" + name + "\"");
             }
             result.add(column(name, unit, read));
         }
         for (int g = 0; g < gauges.size(); g++) {
             if (!read.contains(g)) {
-                fault(
+                file.fault(
                         headerLine,
                         "no column for the gauge \"" + gauges.get(g).name() + "\" of line "
                                 + gauges.get(g).line());
             }
         }
         if (gauges.isEmpty()) {
-            fault(headerLine, "no gauge is declared above the table");
+            file.fault(headerLine, "no gauge is declared above the table");
         }
         columns = result;
     }
@@ -239,11 +204,11 @@ public final class ReadingsReader {
             case "note", "remark", "":
                 return new Column.Remark();
             case "torque":
-                return unit(name, unit, Dimension.MOMENT)
+                return file.unit(headerLine, name, unit, Dimension.MOMENT)
                         .<Column>map(Column.Torque::new)
                         .orElseGet(Column.Remark::new);
             case "load":
-                return unit(name, unit, Dimension.FORCE)
+                return file.unit(headerLine, name, unit, Dimension.FORCE)
                         .<Column>map(Column.Load::new)
                         .orElseGet(Column.Remark::new);
             default:
@@ -254,14 +219,14 @@ public final class ReadingsReader {
                 read.add(g);
                 int index = g;
                 Dimension wanted = gauge.sense() == Gauge.Sense.ANGLE ? Dimension.ANGLE : Dimension.LENGTH;
-                return unit(name, unit, wanted)
+                return file.unit(headerLine, name, unit, wanted)
                         .<Column>map(u -> new Column.Reading(index, u))
                         .orElseGet(Column.Remark::new);
             }
         }
         List<String> known = new ArrayList<>(List.of("cycle", "torque", "load", "note"));
         gauges.forEach(g -> known.add(g.name()));
-        fault(
+        file.fault(
                 headerLine,
                 "the column \"" + name + "\" belongs to no gauge"
                         + NearestName.of(name, known)
@@ -270,33 +235,9 @@ public final class ReadingsReader {
         return new Column.Remark();
     }
 
-    private Optional<Unit> unit(String column, String text, Dimension wanted) {
-        if (text.isEmpty()) {
-            fault(
-                    headerLine,
-                    "the column \"" + column + "\" has no unit: write \"" + column + " ["
-                            + wanted.usualUnits().getFirst() + "]\"");
-            return Optional.empty();
-        }
-        try {
-            Unit unit = Unit.of(text);
-            if (!wanted.accepts(unit)) {
-                fault(
-                        headerLine,
-                        "the column \"" + column + "\" is in " + text + ", which is no unit of " + wanted.words()
-                                + "; units that fit: " + String.join(", ", wanted.usualUnits()));
-                return Optional.empty();
-            }
-            return Optional.of(unit);
-        } catch (QuantityException e) {
-            fault(headerLine, "the column \"" + column + "\": " + e.getMessage());
-            return Optional.empty();
-        }
-    }
-
     private void row(Line line, double arm) {
         if (line.cells().size() != columns.size()) {
-            fault(line.number(), line.cells().size() + " values stand below " + columns.size() + " columns");
+            file.fault(line.number(), line.cells().size() + " values stand below " + columns.size() + " columns");
             return;
         }
         int cycle = 1;
@@ -305,15 +246,15 @@ public final class ReadingsReader {
         for (int c = 0; c < columns.size(); c++) {
             String text = line.cell(c);
             switch (columns.get(c)) {
-                case Column.Cycle _ -> cycle = (int) number(line, text).orElse(1);
+                case Column.Cycle _ -> cycle = (int) file.number(line, text).orElse(1);
                 case Column.Torque(Unit unit) ->
-                    torque = unit.toSi(number(line, text).orElse(0));
+                    torque = unit.toSi(file.number(line, text).orElse(0));
                 case Column.Load(Unit unit) ->
-                    torque = arm * unit.toSi(number(line, text).orElse(0));
+                    torque = arm * unit.toSi(file.number(line, text).orElse(0));
                 case Column.Reading(int gauge, Unit unit) ->
                     readings[gauge] = text.isEmpty()
                             ? Double.NaN
-                            : unit.toSi(number(line, text).orElse(0));
+                            : unit.toSi(file.number(line, text).orElse(0));
                 case Column.Remark _ -> {}
             }
         }
@@ -329,31 +270,31 @@ public final class ReadingsReader {
         Line stated = settings.get("rig stiffness");
         Line dummy = settings.get("dummy test");
         if (stated != null && dummy != null) {
-            fault(dummy.number(), "say either the rig's stiffness or the dummy test, not both");
+            file.fault(dummy.number(), "say either the rig's stiffness or the dummy test, not both");
         } else if (stated != null) {
-            double value = value(stated, 1, Dimension.TORSIONAL_STIFFNESS, "rig stiffness")
+            double value = file.value(stated, 1, Dimension.TORSIONAL_STIFFNESS, "rig stiffness")
                     .orElse(1);
             double error = stated.cell(2).isEmpty()
                     ? 0
-                    : value(stated, 2, Dimension.TORSIONAL_STIFFNESS, "its standard uncertainty")
+                    : file.value(stated, 2, Dimension.TORSIONAL_STIFFNESS, "its standard uncertainty")
                             .orElse(0);
             rig = Optional.of(new RigStiffness(value, error, "as stated"));
         } else if (dummy != null) {
-            double measured = value(dummy, 1, Dimension.TORSIONAL_STIFFNESS, "dummy as measured")
+            double measured = file.value(dummy, 1, Dimension.TORSIONAL_STIFFNESS, "dummy as measured")
                     .orElse(1);
-            double real = value(dummy, 2, Dimension.TORSIONAL_STIFFNESS, "dummy's own stiffness")
+            double real = file.value(dummy, 2, Dimension.TORSIONAL_STIFFNESS, "dummy's own stiffness")
                     .orElse(2);
             if (real > measured) {
                 rig = Optional.of(RigStiffness.ofDummy(measured, real));
-            } else if (faults.isEmpty()) {
-                fault(
+            } else if (file.sound()) {
+                file.fault(
                         dummy.number(),
                         "the dummy was measured stiffer than it is: the rig cannot add stiffness; write"
                                 + " first what was measured, then the dummy's own stiffness");
             }
         }
         double arm = settings.containsKey("arm") && !settings.get("arm").cell(2).isEmpty()
-                ? value(settings.get("arm"), 2, Dimension.LENGTH, "arm's standard uncertainty")
+                ? file.value(settings.get("arm"), 2, Dimension.LENGTH, "arm's standard uncertainty")
                                 .orElse(0)
                         / length("arm").orElse(1)
                 : 0;
@@ -378,41 +319,6 @@ public final class ReadingsReader {
 
     private OptionalDouble single(String key, Dimension dimension) {
         Line line = settings.get(key);
-        return line == null ? OptionalDouble.empty() : value(line, 1, dimension, key);
-    }
-
-    private OptionalDouble value(Line line, int cell, Dimension dimension, String what) {
-        if (line.cell(cell).isEmpty()) {
-            fault(line.number(), what + " is missing; units that fit: " + String.join(", ", dimension.usualUnits()));
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(Quantity.parse(line.cell(cell), dimension).si());
-        } catch (QuantityException e) {
-            fault(line.number(), what + ": " + e.getMessage());
-            return OptionalDouble.empty();
-        }
-    }
-
-    private OptionalDouble number(Line line, String text) {
-        try {
-            double value = Double.parseDouble(text.replace('−', '-'));
-            if (Double.isFinite(value)) {
-                return OptionalDouble.of(value);
-            }
-        } catch (NumberFormatException e) {
-            // Told below.
-        }
-        fault(
-                line.number(),
-                "\"" + text + "\" is not a number" + (text.contains(",") ? "; write a point for decimals" : ""));
-        return OptionalDouble.empty();
-    }
-
-    private void fault(int line, String words) {
-        String text = source + ":" + line + ": " + words;
-        if (!faults.contains(text)) {
-            faults.add(text);
-        }
+        return line == null ? OptionalDouble.empty() : file.value(line, 1, dimension, key);
     }
 }

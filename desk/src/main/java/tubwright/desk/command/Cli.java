@@ -78,7 +78,8 @@ public final class Cli {
                         .addSubcommand(new RigReadCommand(terminal))
                         .addSubcommand(new RigExplainCommand(terminal))
                         .addSubcommand(new RigPredictCommand(terminal))
-                        .addSubcommand(new RigSpecimensCommand(terminal)));
+                        .addSubcommand(new RigSpecimensCommand(terminal))
+                        .addSubcommand(new RigScaleCommand(terminal)));
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;
         line.setOut(new PrintWriter(terminal.out(), true));
         line.setErr(new PrintWriter(terminal.err(), true));

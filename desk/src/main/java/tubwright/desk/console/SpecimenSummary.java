@@ -66,7 +66,8 @@ public final class SpecimenSummary {
                             : "");
             if (each.stiffness().mostlyRig()) {
                 lines.addAll(Wrap.lines(
-                        each.name() + ": more of the movement was the rig's than the panel's; measure beside the panel.",
+                        each.name()
+                                + ": more of the movement was the rig's than the panel's; measure beside the panel.",
                         "  ! ",
                         WIDTH));
             }
@@ -76,10 +77,11 @@ public final class SpecimenSummary {
         report.split()
                 .ifPresentOrElse(
                         s -> {
-                            lines.add("  bending stiffness "
-                                    + plusMinus(s.bending(), 2 * s.bendingError(), GAP) + " N·m² for each metre of width");
-                            lines.add("  shear stiffness   " + plusMinus(s.shear() / 1000, 2 * s.shearError() / 1000, GAP)
-                                    + " kN for each metre of width");
+                            lines.add("  bending stiffness " + plusMinus(s.bending(), 2 * s.bendingError(), GAP)
+                                    + " N·m² for each metre of width");
+                            lines.add(
+                                    "  shear stiffness   " + plusMinus(s.shear() / 1000, 2 * s.shearError() / 1000, GAP)
+                                            + " kN for each metre of width");
                         },
                         () -> lines.addAll(Wrap.lines(report.whyNoSplit() + ".", "  ", WIDTH)));
     }

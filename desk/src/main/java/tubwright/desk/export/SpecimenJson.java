@@ -37,7 +37,10 @@ public final class SpecimenJson {
                 number(node, "width_m", each.width());
                 number(node, "stiffness_N_per_m", each.stiffness().stiffness());
                 number(node, "stiffnessAsRead_N_per_m", each.stiffness().asRead());
-                number(node, "expanded95_N_per_m", each.stiffness().uncertainty().expanded(0.95));
+                number(
+                        node,
+                        "expanded95_N_per_m",
+                        each.stiffness().uncertainty().expanded(0.95));
                 number(node, "greatestLoad_N", each.greatestLoad());
                 number(node, "predicted_N_per_m", each.predicted());
                 number(node, "predictedShareOfShear", each.shearShare());

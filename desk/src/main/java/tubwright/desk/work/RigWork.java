@@ -14,6 +14,7 @@ import tubwright.engine.response.MassRollUp;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.Reserves;
 import tubwright.engine.response.Study;
+import tubwright.engine.rig.ScaleModel;
 import tubwright.engine.rig.TorsionReading;
 import tubwright.engine.rig.explain.Calibration;
 import tubwright.engine.rig.explain.Doubt;
@@ -156,11 +157,26 @@ public final class RigWork {
                 .mass();
     }
 
+    /** Computes tub and model. */
+    public static ScaleModel scale(
+            Design design,
+            TrimWork.Request request,
+            double length,
+            double plies,
+            double cores,
+            Workbench.Listener listener) {
+        return on(design, request, (variant, loading, size) -> {
+            listener.stage("tub and model");
+            return ScaleModel.of(variant.tub(), loading, length, plies, cores, size, Solvers.best());
+        });
+    }
+
     /** The layup of a zone or wall of the design at a place. */
     public static Laminate layupOf(java.nio.file.Path place, String zone) {
         Map<String, Laminate> laminates = Design.read(place).asDesigned().tub().laminates();
         if (!laminates.containsKey(zone)) {
-            throw TrimWork.unknown("zone", zone, laminates.keySet().stream().sorted().toList());
+            throw TrimWork.unknown(
+                    "zone", zone, laminates.keySet().stream().sorted().toList());
         }
         return laminates.get(zone);
     }

@@ -197,7 +197,9 @@ class RigRoundTripTest {
         assertEquals(0, typed.code(), typed.err());
         assertTrue(typed.out().contains("bending stiffness 4500"), typed.out());
         assertTrue(typed.out().contains("predicted/measured"), typed.out());
-        JsonNode root = JsonMapper.builder().build().readTree(rig("specimens", "panels.csv", "--json").out());
+        JsonNode root = JsonMapper.builder()
+                .build()
+                .readTree(rig("specimens", "panels.csv", "--json").out());
         assertEquals(3000e3, root.at("/perWidth/shearStiffness_N_per_m").asDouble(), 3e3);
         Files.writeString(folder.resolve("panels.csv"), text.toString().replace("zone, skin", "zone, skim"));
         assertTrue(rig("specimens", "panels.csv").err().contains("did you mean \"skin\"?"));
@@ -207,6 +209,10 @@ class RigRoundTripTest {
     @Order(6)
     void slipsAreAnswered() throws IOException {
         assertTrue(rig("plan", "--torque", "3 kg").err().contains("--torque: "));
+        assertTrue(rig("scale", "--to", "3").err().contains("write a ratio such as 1:3"));
+        Typed third = rig("scale", "--to", "1:3", "--plies", "1:3", "--measured", "1 kN·m/deg");
+        assertTrue(third.out().contains("holds: everything"), third.out() + third.err());
+        assertTrue(third.out().contains("speaks for 27 000 N·m/deg"), third.out());
         assertTrue(rig("plan", "--pairs", "1").err().contains("2 or more"));
         assertTrue(rig("explain", "none.csv").err().contains("none.csv: there is no such file"));
         assertTrue(rig("explain", "filled.csv", "--doubt", "joint=0.5").err().contains("there is no doubt \"joint\""));

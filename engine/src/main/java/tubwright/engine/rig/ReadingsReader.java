@@ -93,7 +93,9 @@ public final class ReadingsReader {
         }
         boolean torques = columns.stream().anyMatch(Column.Torque.class::isInstance);
         if (!loads && !torques) {
-            file.fault(headerLine, "no column says the load: \"torque [N·m]\", or \"load [N]\" with a line \"arm, 600 mm\"");
+            file.fault(
+                    headerLine,
+                    "no column says the load: \"torque [N·m]\", or \"load [N]\" with a line \"arm, 600 mm\"");
         }
         if (file.sound()) {
             for (; i < lines.size(); i++) {

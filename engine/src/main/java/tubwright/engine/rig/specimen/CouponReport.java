@@ -55,11 +55,7 @@ public record CouponReport(List<Coupon> coupons, Optional<Sample> modulus, Optio
             } else {
                 double area = Math.PI * curve.sizes()[0] * curve.sizes()[1];
                 coupons.add(new Coupon(
-                        curve.name(),
-                        Double.NaN,
-                        Double.NaN,
-                        curve.firstPeak() / area,
-                        curve.greatestLoad() / area));
+                        curve.name(), Double.NaN, Double.NaN, curve.firstPeak() / area, curve.greatestLoad() / area));
             }
         }
         boolean several = coupons.size() > 1;

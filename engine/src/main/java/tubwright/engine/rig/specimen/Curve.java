@@ -42,7 +42,9 @@ public record Curve(String name, double[] sizes, double[] load, double[] movemen
         int[] used = java.util.stream.IntStream.rangeClosed(0, top)
                 .filter(i -> load[i] >= low * most && load[i] <= high * most)
                 .toArray();
-        return fit(used, "between " + Math.round(100 * low) + " and " + Math.round(100 * high) + " % of its greatest load");
+        return fit(
+                used,
+                "between " + Math.round(100 * low) + " and " + Math.round(100 * high) + " % of its greatest load");
     }
 
     /**

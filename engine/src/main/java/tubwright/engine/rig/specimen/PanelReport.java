@@ -108,7 +108,9 @@ public record PanelReport(List<Panel> panels, Optional<Split> split, String whyN
     private static Split split(List<Panel> panels, Arrangement arrangement) {
         return PanelBend.split(
                 panels.stream().mapToDouble(Panel::span).toArray(),
-                panels.stream().mapToDouble(p -> p.stiffness().stiffness() / p.width()).toArray(),
+                panels.stream()
+                        .mapToDouble(p -> p.stiffness().stiffness() / p.width())
+                        .toArray(),
                 span -> arrangement.bendingFlexibility(span, 1),
                 span -> arrangement.shearFlexibility(span, 1));
     }

@@ -65,8 +65,7 @@ public final class SpecimenReader {
         Arrangement arrangement = arrangement();
         Optional<Spring> rig = rig();
         file.check();
-        return new SpecimenTest(
-                file.source(), kind, arrangement, word("zone"), word("material"), rig, curves);
+        return new SpecimenTest(file.source(), kind, arrangement, word("zone"), word("material"), rig, curves);
     }
 
     private static boolean isHeader(Line line) {
@@ -91,7 +90,8 @@ public final class SpecimenReader {
         } else if (settings.putIfAbsent(key, line) != null) {
             file.fault(
                     line.number(),
-                    "\"" + key + "\" was already said in line " + settings.get(key).number());
+                    "\"" + key + "\" was already said in line "
+                            + settings.get(key).number());
         }
     }
 
@@ -108,8 +108,7 @@ public final class SpecimenReader {
             }
         }
         file.fault(
-                said.number(),
-                "\"" + said.cell(1) + "\" is no kind of test; there are: " + String.join(", ", words));
+                said.number(), "\"" + said.cell(1) + "\" is no kind of test; there are: " + String.join(", ", words));
         return Kind.PANEL_BEND;
     }
 
@@ -162,18 +161,21 @@ public final class SpecimenReader {
         for (int c = 0; c < header.cells().size(); c++) {
             String cell = header.cell(c);
             int bracket = cell.indexOf('[');
-            String name = (bracket < 0 ? cell : cell.substring(0, bracket)).strip().toLowerCase(Locale.ROOT);
-            String unit = bracket < 0 ? "" : cell.substring(bracket + 1).replace("]", "").strip();
+            String name =
+                    (bracket < 0 ? cell : cell.substring(0, bracket)).strip().toLowerCase(Locale.ROOT);
+            String unit = bracket < 0
+                    ? ""
+                    : cell.substring(bracket + 1).replace("]", "").strip();
             if (name.equals("specimen")) {
                 specimen = c;
             } else if (name.equals("load")) {
                 load = c;
-                loadUnit = file.unit(header.number(), name, unit, Dimension.FORCE).orElse(loadUnit);
+                loadUnit =
+                        file.unit(header.number(), name, unit, Dimension.FORCE).orElse(loadUnit);
             } else if (name.equals(kind.movement())) {
                 movement = c;
                 Dimension wanted = kind == Kind.COUPON_TENSION ? Dimension.DIMENSIONLESS : Dimension.LENGTH;
-                movementUnit =
-                        file.unit(header.number(), name, unit, wanted).orElse(movementUnit);
+                movementUnit = file.unit(header.number(), name, unit, wanted).orElse(movementUnit);
             } else if (!name.equals("note") && !name.isEmpty()) {
                 file.fault(
                         header.number(),
@@ -182,8 +184,7 @@ public final class SpecimenReader {
             }
         }
         if (specimen < 0 || load < 0 || movement < 0) {
-            file.fault(
-                    header.number(), "the table needs the columns specimen, load and " + kind.movement());
+            file.fault(header.number(), "the table needs the columns specimen, load and " + kind.movement());
         }
         if (specimens.isEmpty()) {
             file.fault(
@@ -209,9 +210,8 @@ public final class SpecimenReader {
             OptionalDouble force = file.number(line, line.cell(load));
             OptionalDouble moved = file.number(line, line.cell(movement));
             if (force.isPresent() && moved.isPresent()) {
-                rows.get(name).add(new double[] {
-                    loadUnit.toSi(force.getAsDouble()), movementUnit.toSi(moved.getAsDouble())
-                });
+                rows.get(name)
+                        .add(new double[] {loadUnit.toSi(force.getAsDouble()), movementUnit.toSi(moved.getAsDouble())});
             }
         }
         return curves(rows, kind);
@@ -229,8 +229,8 @@ public final class SpecimenReader {
             if (read.size() < 5) {
                 file.fault(
                         line.number(),
-                        "specimen \"" + name + "\" has " + read.size()
-                                + (read.size() == 1 ? " reading" : " readings") + "; at least 5 are needed");
+                        "specimen \"" + name + "\" has " + read.size() + (read.size() == 1 ? " reading" : " readings")
+                                + "; at least 5 are needed");
             }
             result.add(new Curve(
                     name,

@@ -24,8 +24,7 @@ class SpecimenReportTest {
     private static Laminate panel() {
         MaterialLibrary library = MaterialLibrary.shipped();
         Layer cloth = Layer.ofDegrees(library.find("pw-t650-976").orElseThrow(), 0);
-        Layer core = new Layer(
-                library.find("al-honeycomb-3.1-small-cell").orElseThrow(), 0.02, 0);
+        Layer core = new Layer(library.find("al-honeycomb-3.1-small-cell").orElseThrow(), 0.02, 0);
         return Laminate.of(cloth, cloth, core, cloth, cloth);
     }
 
@@ -40,9 +39,8 @@ class SpecimenReportTest {
         Arrangement how = arrangement.equals("third-point") ? Arrangement.THIRD_POINT : Arrangement.THREE_POINT;
         Random random = new Random(11);
         for (double span : spans) {
-            double flexibility = how.bendingFlexibility(span, beam.bending())
-                    + how.shearFlexibility(span, beam.shear())
-                    + 1 / 8e6;
+            double flexibility =
+                    how.bendingFlexibility(span, beam.bending()) + how.shearFlexibility(span, beam.shear()) + 1 / 8e6;
             for (int i = 0; i <= 20; i++) {
                 double load = 200.0 * i;
                 text.append(String.format(
@@ -58,7 +56,8 @@ class SpecimenReportTest {
 
     @Test
     void theBeamTableIsThatOfTheHandbooks() {
-        // Timoshenko & Young, tables of beams: middle load L³/48, third points 23 L³/1296, quarter points 11 L³/768, for
+        // Timoshenko & Young, tables of beams: middle load L³/48, third points 23 L³/1296, quarter points 11 L³/768,
+        // for
         // the whole load 1; moments L/4, L/6, L/8.
         assertEquals(1 / 48.0, Arrangement.THREE_POINT.bendingFlexibility(1, 1), 1e-15);
         assertEquals(23 / 1296.0, Arrangement.THIRD_POINT.bendingFlexibility(1, 1), 1e-15);
@@ -137,7 +136,9 @@ class SpecimenReportTest {
         assertEquals(0.01 * 63e9, report.coupons().get(4).strength(), 1e3);
         // CMH-17 table of one-sided B factors, n = 6: 3.007 (from memory).
         assertEquals(
-                610e6 - 3.007 * 0.01 * Math.sqrt(2) * 1e9, report.strength().orElseThrow().bBasis(), 0.03e6);
+                610e6 - 3.007 * 0.01 * Math.sqrt(2) * 1e9,
+                report.strength().orElseThrow().bBasis(),
+                0.03e6);
     }
 
     @Test

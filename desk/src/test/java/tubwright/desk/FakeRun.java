@@ -25,6 +25,7 @@ import tubwright.engine.mesh.Region;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
 import tubwright.engine.response.EnergyShare;
+import tubwright.engine.response.InstalledAnswer;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.ReserveTable;
@@ -136,7 +137,32 @@ public final class FakeRun {
                 mesh,
                 quality(mesh),
                 reserves(),
-                Stability.NONE);
+                Stability.NONE,
+                installed(mass));
+    }
+
+    /** A tub with a hoop and an engine, on wheels. */
+    private static Optional<InstalledAnswer> installed(double mass) {
+        return Optional.of(new InstalledAnswer(
+                Optional.of(new InstalledAnswer.WithAndWithout(
+                        "torsion", 690e3, 724e3, 590e3, 618e3, List.of("main hoop", "engine"))),
+                Optional.of(new InstalledAnswer.HubToHub(
+                        310e3,
+                        440e3,
+                        List.of(
+                                new InstalledAnswer.Spring("tub: skin, walls and stiffeners", 0.46, 310e3 / 0.46),
+                                new InstalledAnswer.Spring("front links", 0.21, 310e3 / 0.21),
+                                new InstalledAnswer.Spring("engine", 0.15, 310e3 / 0.15),
+                                new InstalledAnswer.Spring("rear links", 0.09, 310e3 / 0.09),
+                                new InstalledAnswer.Spring("inserts", 0.09, 310e3 / 0.09)))),
+                List.of(
+                        new InstalledAnswer.PickUp("lower front leg R", new double[] {0.3, 0.95, 0.08}, 42e6),
+                        new InstalledAnswer.PickUp("rocker R", new double[] {-0.7, -0.65, 0.3}, 31e6)),
+                List.of(
+                        new InstalledAnswer.Lost("bump", "front L", 0.0007, -0.0003),
+                        new InstalledAnswer.Lost("bump", "front R", 0.0007, -0.0003),
+                        new InstalledAnswer.Lost("cornering", "front L", -0.0011, 0.0004)),
+                new InstalledAnswer.Masses(mass, 280, 320)));
     }
 
     private static ReserveTable reserves() {

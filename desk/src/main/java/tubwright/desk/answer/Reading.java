@@ -102,6 +102,8 @@ public final class Reading {
             case JOINT -> "joint";
             case HARDPOINT -> "hardpoint";
             case STIFFENER -> "stiffener";
+            case TUBE -> "tube";
+            case BODY -> "body";
         };
     }
 

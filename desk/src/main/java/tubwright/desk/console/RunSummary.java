@@ -46,6 +46,7 @@ public final class RunSummary {
         summary.heads();
         summary.targets();
         summary.flexibility();
+        answer.main().installed().ifPresent(i -> InstalledSummary.add(terminal, i, summary.lines, summary::quiet));
         summary.reserves();
         summary.lines.addAll(StabilitySummary.lines(terminal, answer.main().stability()));
         summary.mass();

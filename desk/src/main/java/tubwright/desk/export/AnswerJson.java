@@ -104,6 +104,7 @@ public final class AnswerJson {
         json.writeEndArray();
         ReserveJson.write(json, variant.reserves());
         StabilityJson.write(json, variant.stability());
+        variant.installed().ifPresent(i -> InstalledJson.write(json, i));
         json.writeEndObject();
     }
 

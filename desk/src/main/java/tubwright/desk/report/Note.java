@@ -26,6 +26,7 @@ public final class Note {
         List<Section> sections = new ArrayList<>();
         sections.add(Summary.section(answer));
         sections.addAll(TwistSections.of(answer, gallery));
+        sections.add(InstalledSection.of(answer));
         sections.add(ReserveSection.of(answer));
         sections.addAll(StabilitySection.of(answer, gallery));
         sections.addAll(MakeSections.of(answer, gallery));

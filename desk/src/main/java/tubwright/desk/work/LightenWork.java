@@ -120,20 +120,7 @@ public final class LightenWork {
             String version,
             DirectSolver solver) {
         Tub tub = variant.tub();
-        Tub lighter = new Tub(
-                tub.name(),
-                tub.variant(),
-                tub.construction(),
-                tub.shape(),
-                tub.layout(),
-                tub.meshSize(),
-                found.layup().zones(),
-                tub.patchPlies(),
-                tub.joints(),
-                tub.stiffeners(),
-                tub.hardpoints(),
-                tub.cases(),
-                tub.strength());
+        Tub lighter = tub.with(found.layup().zones(), tub.patchPlies(), tub.joints(), tub.hardpoints());
         Structure structure = Structure.of(lighter, mesh);
         List<LightenAnswer.Goal> goals = new ArrayList<>();
         for (Lighten.Target target : targets) {

@@ -187,10 +187,11 @@ public final class RigWork {
         if (loads.isEmpty()) {
             return Optional.empty();
         }
-        List<Solution> solutions = StaticSolver.solve(structure, loads, Solvers.best(), new StepTimes());
+        Structure fitted = structure.with(tub.fittings());
+        List<Solution> solutions = StaticSolver.solve(fitted, loads, Solvers.best(), new StepTimes());
         Laminate[] laminates =
                 structure.mesh().regions().stream().map(tub::laminate).toArray(Laminate[]::new);
-        return Reserves.of(structure, laminates, solutions, StrengthBasis.USUAL).rows().stream()
+        return Reserves.of(fitted, laminates, solutions, StrengthBasis.USUAL).rows().stream()
                 .findFirst();
     }
 

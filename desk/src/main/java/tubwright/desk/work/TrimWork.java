@@ -90,7 +90,13 @@ public final class TrimWork {
                     .map(Case.Loads.class::cast)
                     .toList();
             Optional<LoadWatch> watch = guarded && !loads.isEmpty()
-                    ? Optional.of(new LoadWatch(loads, variant.tub().strength(), true, Solvers.best(), listener::stage))
+                    ? Optional.of(new LoadWatch(
+                            loads,
+                            variant.tub().strength(),
+                            true,
+                            Solvers.best(),
+                            listener::stage,
+                            variant.tub().fittings()))
                     : Optional.empty();
             Ledger ledger = Ledger.of(tub, watch);
             return new LedgerAnswer(

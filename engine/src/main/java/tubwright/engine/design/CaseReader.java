@@ -2,20 +2,15 @@
 package tubwright.engine.design;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import tubwright.engine.design.text.Amount;
-import tubwright.engine.design.text.Amounts;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
+import tubwright.engine.load.Vehicle;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Hardpoint;
@@ -24,15 +19,19 @@ import tubwright.engine.structure.Hardpoint;
 final class CaseReader {
     private static final List<String> DIRECTIONS = List.of("x", "y", "z", "rx", "ry", "rz");
 
-    /** Mark behind a name while its load is the mirror image of the one written. */
-    private static final String MIRRORED = " (mirrored)";
-
     private final TubShape shape;
     private final HardpointReader hardpoints;
+    private final LoadCaseReader loads;
 
-    CaseReader(TubShape shape, HardpointReader hardpoints) {
+    CaseReader(
+            TubShape shape,
+            HardpointReader hardpoints,
+            PointBook points,
+            Optional<Vehicle> vehicle,
+            List<Warning> warnings) {
         this.shape = shape;
         this.hardpoints = hardpoints;
+        loads = new LoadCaseReader(shape, points, vehicle, warnings);
     }
 
     List<Case> read(List<Named<CaseText>> texts) {
@@ -60,9 +59,10 @@ final class CaseReader {
         String name = named.name().text();
         List<Case.Support> hold = new ArrayList<>();
         hold.addAll(supports(text.hold(), hardpoints));
-        if (!text.forces().isEmpty()) {
-            return loads(named, hold);
+        if (text.couple().isEmpty() && text.force().isEmpty()) {
+            return loads.read(named, hold);
         }
+        refuseMixture(named);
         List<Hardpoint> loaded = new ArrayList<>();
         text.loadAt().forEach(at -> loaded.addAll(hardpoints.find(at)));
         List<String> names = loaded.stream().map(Hardpoint::name).distinct().toList();
@@ -97,6 +97,19 @@ final class CaseReader {
         return new Case.Bending(name, hold, names, load, station);
     }
 
+    private static void refuseMixture(Named<CaseText> named) {
+        CaseText text = named.value();
+        String first = text.couple().isPresent() ? "couple" : "force";
+        String second =
+                !text.pressures().isEmpty() ? "pressures" : !text.wheels().isEmpty() ? "wheels" : "";
+        if (!second.isEmpty()) {
+            throw new DesignError(
+                    text.place(),
+                    named.name() + ": \"" + first + "\" and \"" + second + "\" exclude each other",
+                    "a couple and a force are read as a stiffness; write a case of its own for what loads the tub");
+        }
+    }
+
     /** A load that goes straight into a support would make the tub look stiffer than it is, or rigid. */
     private static void refuseHeld(
             Named<CaseText> named, List<Case.Support> hold, List<String> loaded, boolean[] pushed) {
@@ -113,72 +126,6 @@ final class CaseReader {
                         "its share of the load would go straight into the support; load other hardpoints");
             }
         }
-    }
-
-    private Case loads(Named<CaseText> named, List<Case.Support> hold) {
-        CaseText text = named.value();
-        if (!text.loadAt().isEmpty()) {
-            throw new DesignError(
-                    text.loadAt().getFirst().place(),
-                    "case \"" + named.name() + "\": \"load at\" goes with a couple or one force",
-                    "\"forces\" names its hardpoints itself");
-        }
-        Map<String, double[]> forces = atPoints(text.forces());
-        Map<String, double[]> moments = atPoints(text.moments());
-        // A moment is mirrored the other way round: about y it keeps its sign, about x and z it turns.
-        moments.forEach((name, m) -> {
-            if (name.endsWith(MIRRORED)) {
-                for (int d = 0; d < 3; d++) {
-                    m[d] = -m[d];
-                }
-            }
-        });
-        Set<String> keys = new LinkedHashSet<>(forces.keySet());
-        keys.addAll(moments.keySet());
-        List<Case.Force> all = new ArrayList<>();
-        for (String key : keys) {
-            all.add(new Case.Force(
-                    key.replace(MIRRORED, ""),
-                    forces.getOrDefault(key, new double[3]),
-                    moments.getOrDefault(key, new double[3])));
-        }
-        double[] acceleration =
-                text.acceleration().map(a -> three(a, "acceleration")).orElse(new double[3]);
-        boolean pushes = all.stream()
-                .anyMatch(f -> Arrays.stream(f.force()).anyMatch(v -> v != 0)
-                        || Arrays.stream(f.moment()).anyMatch(v -> v != 0));
-        if (!pushes && Arrays.stream(acceleration).allMatch(v -> v == 0)) {
-            throw new DesignError(
-                    named.name().place(), "case \"" + named.name() + "\": every load is zero", "give one that is not");
-        }
-        return new Case.Loads(named.name().text(), hold, all, acceleration, text.source());
-    }
-
-    /** Three numbers for each hardpoint; where a name means both twins, the left one's are mirrored and marked so. */
-    private Map<String, double[]> atPoints(List<Named<Amounts>> texts) {
-        Map<String, double[]> all = new LinkedHashMap<>();
-        for (Named<Amounts> text : texts) {
-            double[] right = three(text.value(), text.name().text());
-            for (Hardpoint each : hardpoints.find(text.name())) {
-                boolean mirrored = each.name().equals(text.name() + " L");
-                double[] own = mirrored ? new double[] {right[0], -right[1], right[2]} : right.clone();
-                double[] sum = all.computeIfAbsent(each.name() + (mirrored ? MIRRORED : ""), k -> new double[3]);
-                for (int d = 0; d < 3; d++) {
-                    sum[d] += own[d];
-                }
-            }
-        }
-        return all;
-    }
-
-    private static double[] three(Amounts amounts, String key) {
-        if (amounts.si().length != 3) {
-            throw new DesignError(
-                    amounts.place(),
-                    key + ": " + amounts.si().length + " numbers are given",
-                    "three are due: aft, right and up, with one unit: \"0, 300, -1200 N\"");
-        }
-        return amounts.si();
     }
 
     private static double nonZero(Amount load, String name) {

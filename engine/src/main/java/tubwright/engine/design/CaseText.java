@@ -16,8 +16,17 @@ import tubwright.engine.quantity.Dimension;
 
 /** A case as written. */
 @Says("What is held and what pushes. With a couple it is a torsion case, read between two stations; with a force a"
-        + " bending case, read at one; with forces a load case, answered by reserve factors.")
-@Choose({"couple", "force", "forces"})
+        + " bending case, read at one. With forces, pressures, a car on its wheels or forces on wheels, alone or together, it"
+        + " is a load case, answered by reserve factors.")
+@Choose(
+        value = {"couple", "force", "forces", "pressures", "car", "wheels"},
+        several = true)
+@Choose(
+        value = {"couple", "force", "forces"},
+        needed = false)
+@Choose(
+        value = {"couple", "force", "car"},
+        needed = false)
 record CaseText(
         @Says(
                 "Hardpoints held, each with its directions: \"x, y, z\" (also \"rx, ry, rz\"). A name without L or R means"
@@ -54,6 +63,17 @@ record CaseText(
 
         @Says("Load case: the moment at each hardpoint, about x, y and z, likewise.") @In(Dimension.MOMENT)
         List<Named<Amounts>> moments,
+
+        @Says("Load case: pressure by strip or wall.") List<Named<PressureText>> pressures,
+
+        @Says("Load case: what the car does on its wheels; needs \"car\". Links and rods bring the tyres' forces to the"
+                + " tub, which is then a body free in space with everything that is bolted on.")
+        Optional<ManoeuvreText> car,
+
+        @Says("Load case: force on a tyre beyond those of the whole car's statics, aft, right and up: \"1.5, 0, 4 kN\"."
+                + " Wheels are called front L, front R, rear L and rear R; front and rear mean both, as with forces.")
+        @In(Dimension.FORCE)
+        List<Named<Amounts>> wheels,
 
         @Says("Load case: what the tub's own mass feels, aft, right and up: \"0, 0, -1 g0\" is its weight.")
         @In(Dimension.ACCELERATION)

@@ -21,6 +21,7 @@ import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Fittings;
 import tubwright.engine.structure.Joint;
 import tubwright.engine.structure.Stiffener;
 import tubwright.engine.structure.Tub;
@@ -110,7 +111,11 @@ final class DesignReader {
                 () -> new JointReader(shape, layout, materials, laminates, found).read(text.joints(), text.place()));
         Optional<List<Stiffener>> stiffeners =
                 faults.attempt(() -> new StiffenerReader(shape, materials).read(text.stiffeners()));
-        Optional<List<Case>> cases = faults.attempt(() -> new CaseReader(shape, hardpoints).read(text.cases()));
+        PointBook points = new PointBook(hardpoints);
+        Optional<Fittings> fittings = faults.attempt(() -> new FittingsReader(shape, materials, points)
+                .read(text, hardpoints.all(), new VehicleReader(materials, points)));
+        Optional<List<Case>> cases = fittings.flatMap(f ->
+                faults.attempt(() -> new CaseReader(shape, hardpoints, points, f.vehicle(), found).read(text.cases())));
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
@@ -133,7 +138,8 @@ final class DesignReader {
                 stiffeners.orElseThrow(),
                 hardpoints.all(),
                 cases.orElseThrow(),
-                StrengthReader.read(text.strength()));
+                StrengthReader.read(text.strength()),
+                fittings.orElseThrow());
         Targets targets = Targets.of(text.targets());
         StabilityAsk ask = text.stability().map(s -> s.ask(hardpoints)).orElse(StabilityAsk.NONE);
         return new Design.Variant(variant, targets, tub, targets.completed(ask));

@@ -53,6 +53,15 @@ record DesignText(
         @Says("Where loads enter. Points on both sides become two, \"... L\" and \"... R\".")
         List<Named<HardpointText>> hardpoints,
 
+        @Says("Points in space where tubes meet.") List<Named<NodeText>> nodes,
+
+        @Says("Tubes bolted on: roll hoops, stays, subframes.")
+        List<Named<TubeText>> tubes,
+
+        @Says("Bodies bolted on: engine, gearbox.") List<Named<BodyText>> bodies,
+        @Says("Mass without stiffness: driver, fuel.") List<Named<PlacedMassText>> masses,
+        @Says("The car on its wheels.") Optional<CarText> car,
+        @Says("Wishbones, rods, rockers and links.") Optional<SuspensionText> suspension,
         @Says("What is held and what pushes.") List<Named<CaseText>> cases,
         @Says("With which strengths load cases are judged.") Optional<StrengthText> strength,
 

@@ -114,7 +114,7 @@ final class HardpointReader {
                         text.footprint().si() / 2,
                         text.stiffness().si(),
                         text.rotationalStiffness().si(),
-                        text.mass().si(),
+                        Names.notNegative(text.mass(), "hardpoint \"" + named.name() + "\""),
                         text.insert().map(this::insert).orElse(InsertDetail.UNKNOWN)));
     }
 

@@ -4,6 +4,7 @@ package tubwright.engine.design;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
+import tubwright.engine.design.text.Amount;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
@@ -34,6 +35,15 @@ final class Names {
         if (!known.contains(name.text())) {
             throw unknown(name, known, kind);
         }
+    }
+
+    /** A mass that is not below zero, kg. */
+    static double notNegative(Amount mass, String of) {
+        if (mass.si() < 0) {
+            throw new DesignError(
+                    mass.place(), of + ": the mass \"" + mass + "\" is negative", "a mass is zero or more");
+        }
+        return mass.si();
     }
 
     /** What to say of a name that stands for nothing. */

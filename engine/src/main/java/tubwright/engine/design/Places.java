@@ -30,6 +30,10 @@ public final class Places {
         add(text.pieces());
         add(text.joints());
         add(text.stiffeners());
+        add(text.nodes());
+        add(text.tubes());
+        add(text.bodies());
+        add(text.masses());
         add(text.shape().walls());
         add(text.shape().openings());
         text.shape().strips().forEach(s -> places.putIfAbsent(s.text(), s.place()));

@@ -39,6 +39,13 @@ final class Sections {
         return angle.or(() -> flat).or(() -> square).or(() -> round).orElseThrow();
     }
 
+    /** A round or a square tube, whichever is written. */
+    static Geometry tube(Optional<Amounts> round, Optional<Amounts> square) {
+        return round.map(s -> roundTube(s, sizes(s, 2)))
+                .or(() -> square.map(s -> squareTube(s, sizes(s, 3))))
+                .orElseThrow();
+    }
+
     private static double[] sizes(Amounts amounts, int wanted) {
         if (amounts.si().length != wanted) {
             throw new DesignError(

@@ -46,6 +46,22 @@ public record Car(
     public record Contacts(double[][] front, double[][] rear) {}
 
     /**
+     * What pushes the car beside gravity and its tyres: the air, a tow rope.
+     *
+     * @param force resultant, N, 3 numbers
+     * @param moment about the point of the road below the middle of the front axle, N·m, 3 numbers
+     */
+    public record Outside(double[] force, double[] moment) {
+        /** Nothing. */
+        public static final Outside NONE = new Outside(new double[3], new double[3]);
+    }
+
+    /** As {@link #contacts(double[], double, Outside)} with nothing but gravity outside. */
+    public Contacts contacts(double[] acceleration, double frontShare) {
+        return contacts(acceleration, frontShare, Outside.NONE);
+    }
+
+    /**
      * Forces under the tyres while the car accelerates steadily (Newton; load transfer m a h over wheelbase and track).
      *
      * <p>Each tyre of an axle takes sideways force in proportion to its vertical load; the axles share it so that the
@@ -54,17 +70,21 @@ public record Car(
      * @param acceleration of the car (aft, right, up), m/s²: braking is positive x, a right-hand bend positive y; z adds
      *     to gravity
      * @param frontShare share of the fore-and-aft force at the front axle, 0 to 1
+     * @param outside what else pushes; the tyres carry it too
      * @throws LoadException where a wheel leaves the road
      */
-    public Contacts contacts(double[] acceleration, double frontShare) {
+    public Contacts contacts(double[] acceleration, double frontShare, Outside outside) {
+        double[] f = outside.force();
+        double[] m = outside.moment();
         double weight = mass * (GRAVITY + acceleration[2]);
-        double pitch = mass * acceleration[0] * centreHeight / wheelbase;
-        double roll = mass * acceleration[1] * centreHeight;
-        double rearWeight = weight * centreAft / wheelbase;
-        double[] axle = {weight - rearWeight + pitch, rearWeight - pitch};
+        double rear = (weight * centreAft - mass * acceleration[0] * centreHeight + m[1]) / wheelbase;
+        double[] axle = {weight - f[2] - rear, rear};
+        double roll = mass * acceleration[1] * centreHeight + m[0];
         double[] transfer = {frontRollShare * roll / frontTrack, (1 - frontRollShare) * roll / rearTrack};
         double[] share = {frontShare, 1 - frontShare};
-        double[] side = {1 - centreAft / wheelbase, centreAft / wheelbase};
+        double along = mass * acceleration[0] - f[0];
+        double rearSide = (mass * acceleration[1] * centreAft - m[2]) / wheelbase;
+        double[] side = {mass * acceleration[1] - f[1] - rearSide, rearSide};
         double[][][] contacts = new double[2][2][3];
         for (int a = 0; a < 2; a++) {
             for (int s = 0; s < 2; s++) {
@@ -75,8 +95,8 @@ public record Car(
                                     + " wheel leaves the road at this acceleration",
                             "ask for less, or give the wheel's force itself");
                 }
-                contacts[a][s][0] = 0.5 * share[a] * mass * acceleration[0];
-                contacts[a][s][1] = axle[a] > 0 ? mass * acceleration[1] * side[a] * up / axle[a] : 0;
+                contacts[a][s][0] = 0.5 * share[a] * along;
+                contacts[a][s][1] = axle[a] > 0 ? side[a] * up / axle[a] : 0;
                 contacts[a][s][2] = up;
             }
         }

@@ -29,6 +29,11 @@ final class Vectors {
         return Math.sqrt(dot(a, a));
     }
 
+    /** Mirror image across the middle plane of the car. */
+    static double[] mirrored(double[] a) {
+        return new double[] {a[0], -a[1], a[2]};
+    }
+
     static double[] unit(double[] a) {
         return times(1 / length(a), a);
     }

@@ -27,7 +27,9 @@ import tubwright.engine.structure.ShellKernel;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.Structure;
 
-/** Hardpoints against what the case brings there or the support returns: force and moment, brought to the skin. */
+/**
+ * Hardpoints against all that pushes them: loads, supports, what is bolted on; force and moment, brought to the skin.
+ */
 final class InsertReserves {
     private final Structure structure;
     private final Laminate[] laminates;
@@ -99,8 +101,9 @@ final class InsertReserves {
             return;
         }
         for (Seat seat : seats) {
-            double[] force = pushes(solution, loads, seat, 0);
-            double[] moment = pushes(solution, loads, seat, 3);
+            double[] push = structure.onInsert(seat.hardpoint().name(), solution.displacements());
+            double[] force = Arrays.copyOf(push, 3);
+            double[] moment = Arrays.copyOfRange(push, 3, 6);
             if (Math.sqrt(dot(force, force)) < 1e-3 && Math.sqrt(dot(moment, moment)) < 1e-6) {
                 continue;
             }
@@ -180,21 +183,6 @@ final class InsertReserves {
             }
         }
         return new Laminate(outer ? before : behind, Reference.MIDDLE);
-    }
-
-    /** What pushes the insert from outside the tub, applied or returned by a support: force (from 0) or moment (from 3). */
-    private static double[] pushes(Solution solution, Case.Loads loads, Seat seat, int from) {
-        int at = 6 * seat.node() + from;
-        double[] sum = Arrays.copyOfRange(solution.reactions(), at, at + 3);
-        for (Case.Force each : loads.forces()) {
-            if (each.hardpoint().equals(seat.hardpoint().name())) {
-                double[] part = from == 0 ? each.force() : each.moment();
-                for (int d = 0; d < 3; d++) {
-                    sum[d] += part[d];
-                }
-            }
-        }
-        return sum;
     }
 
     /** Edges of the pieces' bodies, and where a core begins: both end points, by piece. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshQuality;
@@ -99,7 +100,8 @@ public final class Study {
             boolean finest = s == sizes.size() - 1;
             List<Case> asked = new ArrayList<>(read);
             boolean stability = ask.any() && s >= sizes.size() - 2;
-            if (finest || stability) {
+            boolean bolted = Installation.wanted(tub);
+            if ((finest || stability) && !bolted) {
                 tub.cases().stream().filter(Case.Loads.class::isInstance).forEach(asked::add);
             }
             List<Solution> solved = StaticSolver.solve(structure, asked, solver, times);
@@ -111,13 +113,22 @@ public final class Study {
                 samples.get(c).add(new Converged.Sample(size, structure.unknowns(), stiffness));
             }
             if (stability) {
-                Stability found = stability(tub, structure, solved, size, index * sizes.size() + s, steps);
+                Structure loadedOn = bolted ? Structure.fitted(tub, mesh) : structure;
+                List<Solution> loaded = bolted ? StaticSolver.solve(loadedOn, tub.cases(), solver, times) : solved;
+                Stability found = stability(tub, structure, loadedOn, loaded, size, index * sizes.size() + s, steps);
                 Stability before = stabilities.isEmpty() ? found : stabilities.getLast();
                 stabilities.add(
                         s > 0 && !stabilities.isEmpty()
                                 ? found.against(before, sizes.get(s - 1) / sizes.get(s))
                                 : found);
             }
+        }
+        Optional<Installation> installation = Optional.empty();
+        Structure loaded = structure;
+        if (Installation.wanted(tub)) {
+            installation = Optional.of(Installation.solve(tub, structure.mesh(), solver, times));
+            loaded = installation.get().structure();
+            loads = installation.get().loads();
         }
         progress.step(tub.variant(), "answers", tub.meshSize(), (index + 1) * sizes.size(), steps);
         long start = System.nanoTime();
@@ -129,7 +140,13 @@ public final class Study {
         Mesh mesh = structure.mesh();
         MassAnswer mass = MassRollUp.of(structure);
         Laminate[] laminates = mesh.regions().stream().map(tub::laminate).toArray(Laminate[]::new);
-        ReserveTable reserves = Reserves.of(structure, laminates, loads, tub.strength());
+        ReserveTable reserves = Reserves.of(loaded, laminates, loads, tub.strength());
+        Optional<Solution> bare = solutions.stream()
+                .filter(c -> c.solved() instanceof Case.Torsion)
+                .findFirst();
+        Structure alone = structure;
+        Optional<InstalledAnswer> installed =
+                installation.map(i -> i.answer(bare, alone, mass.whole().mass()));
         times.answers += since(start);
         return new VariantAnswer(
                 tub.variant(),
@@ -143,19 +160,26 @@ public final class Study {
                 mesh,
                 MeshQuality.of(mesh, tub.shape()),
                 reserves,
-                stabilities.isEmpty() ? Stability.NONE : stabilities.getLast());
+                stabilities.isEmpty() ? Stability.NONE : stabilities.getLast(),
+                installed);
     }
 
-    private Stability stability(Tub tub, Structure structure, List<Solution> solved, double size, int done, int steps) {
+    /** Buckling with all that is bolted on, since loads come in through it; frequencies of the tub alone. */
+    private Stability stability(
+            Tub tub, Structure alone, Structure loadedOn, List<Solution> solved, double size, int done, int steps) {
         long start = System.nanoTime();
-        Stability found = StabilityAnalysis.of(structure, solved, ask, solver, step -> {
+        Consumer<String> told = step -> {
             if (progress.cancelled()) {
                 throw new CancellationException("stopped");
             }
             progress.step(tub.variant(), step, size, done, steps);
-        });
+        };
+        StabilityAsk factors = new StabilityAsk(ask.factors(), 0, List.of());
+        StabilityAsk frequencies = new StabilityAsk(0, ask.frequencies(), ask.hold());
+        Stability buckling = StabilityAnalysis.of(loadedOn, solved, factors, solver, told);
+        Stability vibration = StabilityAnalysis.of(alone, List.of(), frequencies, solver, told);
         times.stability += since(start);
-        return found;
+        return new Stability(buckling.buckling(), vibration.free(), vibration.held());
     }
 
     private static double since(long start) {

@@ -2,6 +2,7 @@
 package tubwright.engine.response;
 
 import java.util.List;
+import java.util.Optional;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshQuality;
 
@@ -20,6 +21,7 @@ import tubwright.engine.mesh.MeshQuality;
  * @param quality of that mesh
  * @param reserves what fails first in the load cases
  * @param stability buckling and natural frequencies, where asked
+ * @param installed the tub with what is bolted on; empty where nothing is
  */
 public record VariantAnswer(
         String variant,
@@ -33,7 +35,8 @@ public record VariantAnswer(
         Mesh mesh,
         MeshQuality quality,
         ReserveTable reserves,
-        Stability stability) {
+        Stability stability,
+        Optional<InstalledAnswer> installed) {
     public VariantAnswer {
         cases = List.copyOf(cases);
     }

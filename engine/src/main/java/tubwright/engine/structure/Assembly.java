@@ -65,11 +65,12 @@ public final class Assembly {
                                     structure.parts().get(lump.owner()).name()),
                             lump.mass());
                 case JOINT -> spread(mass, lump);
-                // A stiffener's bars bring their own mass.
-                case STIFFENER -> {}
+                // A stiffener's bars and tubes bring their own mass, bodies come as masses of nodes.
+                case STIFFENER, TUBE, BODY -> {}
                 case ZONE, WALL -> addPoint(mass, nearest(lump.centre()), lump.mass());
             }
         }
+        structure.nodeMasses().forEach(m -> addPoint(mass, m.node(), m.mass()));
         return mass;
     }
 

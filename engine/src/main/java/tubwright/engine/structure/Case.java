@@ -2,6 +2,7 @@
 package tubwright.engine.structure;
 
 import java.util.List;
+import tubwright.engine.load.Vehicle;
 
 /** A case: what is held and what pushes, and between which stations the answer is read. */
 public sealed interface Case {
@@ -57,19 +58,35 @@ public sealed interface Case {
      * Forces and moments at hardpoints, and what the structure's own mass feels; answered by reserve factors.
      *
      * <p>Where nothing is held the body is free in space: it is accelerated as a rigid body by what pushes it, and its own
-     * mass (with that of its inserts) resists (inertia relief).
+     * mass (with that of its inserts and of what is bolted on) resists (inertia relief).
      *
      * @param name name
      * @param hold what is held; empty for a free body
      * @param forces what pushes
+     * @param pressures on skin and walls
      * @param acceleration of the frame in which the structure stands still, felt by its mass: gravity is (0, 0, −g), m/s²
+     * @param wheels what the wheels feel, where the loads come from the road
      * @param source where the loads come from, in the designer's words
      */
-    record Loads(String name, List<Support> hold, List<Force> forces, double[] acceleration, String source)
+    record Loads(
+            String name,
+            List<Support> hold,
+            List<Force> forces,
+            List<Pressure> pressures,
+            double[] acceleration,
+            List<Vehicle.AtWheel> wheels,
+            String source)
             implements Case {
         public Loads {
             hold = List.copyOf(hold);
             forces = List.copyOf(forces);
+            pressures = List.copyOf(pressures);
+            wheels = List.copyOf(wheels);
+        }
+
+        /** Loads that come neither from the air nor from the road. */
+        public Loads(String name, List<Support> hold, List<Force> forces, double[] acceleration, String source) {
+            this(name, hold, forces, List.of(), acceleration, List.of(), source);
         }
 
         /** True where nothing is held. */
@@ -79,7 +96,17 @@ public sealed interface Case {
     }
 
     /**
-     * What pushes at one hardpoint, in the car's axes.
+     * Pressure on the outside of skin.
+     *
+     * @param on strip
+     * @param from station where it begins, m
+     * @param to station where it ends, m
+     * @param pressure Pa; negative sucks
+     */
+    record Pressure(String on, double from, double to, double pressure) {}
+
+    /**
+     * What pushes at one hardpoint (or node, body, or point of a body), in the car's axes.
      *
      * @param hardpoint name
      * @param force N, 3 numbers

@@ -2,6 +2,7 @@
 package tubwright.engine.structure;
 
 import java.util.List;
+import tubwright.engine.mesh.Mesh;
 
 /** What a case fixes and what it applies, in the unknowns of a structure. */
 final class CaseLoads {
@@ -56,12 +57,9 @@ final class CaseLoads {
     private static double[] points(Structure structure, Case.Loads wanted, OwnMass mass) {
         double[] loads = new double[structure.unknowns()];
         for (Case.Force each : wanted.forces()) {
-            int node = structure.hardpointNode(each.hardpoint());
-            for (int d = 0; d < 3; d++) {
-                loads[6 * node + d] += each.force()[d];
-                loads[6 * node + 3 + d] += each.moment()[d];
-            }
+            structure.rider(each.hardpoint()).push(each.force(), each.moment(), loads);
         }
+        wanted.pressures().forEach(p -> press(structure, wanted, p, loads));
         double[] a = wanted.acceleration();
         if (a[0] != 0 || a[1] != 0 || a[2] != 0) {
             mass.addForces(a, loads);
@@ -70,6 +68,41 @@ final class CaseLoads {
             mass.balance(wanted.name(), loads);
         }
         return loads;
+    }
+
+    /** Pressure inward along the mean normal of each element, in equal shares to its corners. */
+    private static void press(Structure structure, Case.Loads wanted, Case.Pressure pressure, double[] loads) {
+        Mesh mesh = structure.mesh();
+        boolean found = false;
+        for (int e = 0; e < mesh.elementCount(); e++) {
+            if (!mesh.region(e).part().equals(pressure.on())) {
+                continue;
+            }
+            int corners = mesh.cornerCount(e);
+            double[] normal = new double[3];
+            double x = 0;
+            for (int c = 0; c < corners; c++) {
+                x += mesh.nodes()[3 * mesh.elementNodes()[4 * e + c]] / corners;
+                for (int d = 0; d < 3; d++) {
+                    normal[d] += mesh.cornerNormals()[12 * e + 3 * c + d];
+                }
+            }
+            if (x < pressure.from() || x > pressure.to()) {
+                continue;
+            }
+            found = true;
+            double share = -pressure.pressure() * mesh.area(e) / corners / Vectors.length(normal);
+            for (int c = 0; c < corners; c++) {
+                for (int d = 0; d < 3; d++) {
+                    loads[6 * mesh.elementNodes()[4 * e + c] + d] += share * normal[d];
+                }
+            }
+        }
+        if (!found) {
+            throw new StructureException(
+                    "case '" + wanted.name() + "' presses on '" + pressure.on() + "' where there is none of it",
+                    "look at the part and the stations of the pressure");
+        }
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Looks for motions that nothing resists before a factorisation trips over them: for every connected body of the
@@ -88,6 +89,49 @@ final class FreeMotion {
             }
         }
         return nullMotions(restraint);
+    }
+
+    /** The given holds thinned to six that just keep one body from moving; empty where they do not. */
+    Optional<boolean[]> justEnough(boolean[] fixed) {
+        double[] origin = Arrays.copyOf(positions, 3);
+        List<double[]> kept = new ArrayList<>();
+        boolean[] enough = new boolean[fixed.length];
+        for (int n = 0; n < parent.length && kept.size() < 6; n++) {
+            for (int d = 0; d < 6 && kept.size() < 6; d++) {
+                if (!fixed[6 * n + d]) {
+                    continue;
+                }
+                double[] row = row(n, d, origin);
+                double before = length(row);
+                for (double[] other : kept) {
+                    double along = 0;
+                    for (int i = 0; i < 6; i++) {
+                        along += other[i] * row[i];
+                    }
+                    for (int i = 0; i < 6; i++) {
+                        row[i] -= along * other[i];
+                    }
+                }
+                double left = length(row);
+                // A hold that adds little of its own would be a support on a short lever.
+                if (left > 0.05 * before) {
+                    for (int i = 0; i < 6; i++) {
+                        row[i] /= left;
+                    }
+                    kept.add(row);
+                    enough[6 * n + d] = true;
+                }
+            }
+        }
+        return kept.size() == 6 ? Optional.of(enough) : Optional.empty();
+    }
+
+    private static double length(double[] row) {
+        double sum = 0;
+        for (double v : row) {
+            sum += v * v;
+        }
+        return Math.sqrt(sum);
     }
 
     private static boolean anyFixed(int n, boolean[] fixed) {

@@ -2,7 +2,7 @@
 package tubwright.engine.structure;
 
 /** Anything but a shell element that adds stiffness between nodes. */
-sealed interface Member permits ElasticTie, Bar {
+sealed interface Member permits ElasticTie, Bar, MountMatrix {
     /** Index of the part it belongs to. */
     int owner();
 
@@ -20,6 +20,19 @@ sealed interface Member permits ElasticTie, Bar {
     /** Dense geometric stiffness under displacements u (6 per node), row-major (6m)²; empty for what has none. */
     default double[] geometricStiffness(double[] u) {
         return new double[0];
+    }
+
+    /** What the nodes push the member with under displacements u (6 per node): K u, 6 numbers a node of its own. */
+    default double[] forces(double[] u) {
+        int n = 6 * nodes().length;
+        double[] k = matrix();
+        double[] forces = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                forces[i] += k[i * n + j] * u[6 * nodes()[j / 6] + j % 6];
+            }
+        }
+        return forces;
     }
 
     /** Strain energy in J under displacements u (6 per node). */

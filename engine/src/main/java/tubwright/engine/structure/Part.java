@@ -15,6 +15,10 @@ public record Part(Kind kind, String name) {
         WALL,
         JOINT,
         HARDPOINT,
-        STIFFENER
+        STIFFENER,
+        /** A tube bolted on. */
+        TUBE,
+        /** An engine or other body bolted on. */
+        BODY
     }
 }

@@ -39,9 +39,8 @@ public final class StaticSolver {
      * @throws StructureException where supports leave a motion free or a part is not connected
      */
     public static List<Solution> solve(Structure structure, List<Case> cases, DirectSolver solver, StepTimes times) {
-        Map<Case, boolean[]> held = new LinkedHashMap<>();
-        cases.forEach(c -> held.put(c, CaseLoads.fixed(structure, c)));
         FreeMotion motion = new FreeMotion(structure.positions(), structure.groups());
+        Map<Case, boolean[]> held = held(structure, cases, motion);
         held.forEach((c, fixed) -> checkHeld(structure, motion, fixed, c));
         Map<Flags, List<Case>> groups = new LinkedHashMap<>();
         boolean[] common = common(held.values());
@@ -78,6 +77,26 @@ public final class StaticSolver {
             }
         }
         return cases.stream().map(solutions::get).toList();
+    }
+
+    /**
+     * What each case holds. A free body may be held anywhere, its reactions being nil: where other cases are held, six of
+     * the directions they have in common serve, so that one factorisation does for all.
+     */
+    private static Map<Case, boolean[]> held(Structure structure, List<Case> cases, FreeMotion motion) {
+        Map<Case, boolean[]> held = new LinkedHashMap<>();
+        cases.forEach(c -> held.put(c, CaseLoads.fixed(structure, c)));
+        List<boolean[]> supported =
+                cases.stream().filter(c -> !free(c)).map(held::get).toList();
+        if (!supported.isEmpty() && supported.size() < cases.size()) {
+            motion.justEnough(common(supported))
+                    .ifPresent(few -> cases.stream().filter(StaticSolver::free).forEach(c -> held.put(c, few)));
+        }
+        return held;
+    }
+
+    private static boolean free(Case c) {
+        return c instanceof Case.Loads loads && loads.free();
     }
 
     /**
@@ -252,6 +271,9 @@ public final class StaticSolver {
     }
 
     private static String partAt(Structure structure, int node) {
+        if (node >= structure.mesh().nodeCount() + structure.hardpoints().size()) {
+            return "'" + structure.fittingAt(node) + "'";
+        }
         if (node >= structure.mesh().nodeCount()) {
             return "hardpoint '"
                     + structure

@@ -27,6 +27,23 @@ public final class Structure {
     private final Masses masses;
     private final List<JointRun> runs;
     private final double[] positions;
+    private final Fitted fitted;
+
+    /**
+     * What is bolted on.
+     *
+     * @param positions of its nodes, which follow those of the hardpoints, m
+     * @param riders its named points
+     * @param masses at nodes
+     */
+    record Fitted(double[] positions, Map<String, Rider> riders, List<NodeMass> masses) {
+        static final Fitted NONE = new Fitted(new double[0], Map.of(), List.of());
+
+        Fitted {
+            riders = Map.copyOf(riders);
+            masses = List.copyOf(masses);
+        }
+    }
 
     /**
      * Where mass sits.
@@ -61,10 +78,11 @@ public final class Structure {
             List<? extends Member> members,
             Masses masses,
             List<JointRun> runs) {
-        this(mesh, laminates, laminates, parts, partOfRegion, hardpoints, members, masses, runs);
+        this(mesh, laminates, laminates, parts, partOfRegion, hardpoints, members, masses, runs, Fitted.NONE);
     }
 
-    private Structure(
+    /** As the other, with what is bolted on. */
+    Structure(
             Mesh mesh,
             double[][] laminates,
             double[][] nominals,
@@ -73,7 +91,8 @@ public final class Structure {
             List<Hardpoint> hardpoints,
             List<? extends Member> members,
             Masses masses,
-            List<JointRun> runs) {
+            List<JointRun> runs,
+            Fitted fitted) {
         this.mesh = mesh;
         this.laminates = laminates;
         this.nominals = nominals;
@@ -83,11 +102,14 @@ public final class Structure {
         this.members = List.copyOf(members);
         this.masses = masses;
         this.runs = List.copyOf(runs);
-        positions = new double[mesh.nodes().length + 3 * hardpoints.size()];
-        System.arraycopy(mesh.nodes(), 0, positions, 0, mesh.nodes().length);
+        this.fitted = fitted;
+        int skin = mesh.nodes().length;
+        positions = new double[skin + 3 * hardpoints.size() + fitted.positions.length];
+        System.arraycopy(mesh.nodes(), 0, positions, 0, skin);
         for (int h = 0; h < hardpoints.size(); h++) {
-            System.arraycopy(hardpoints.get(h).position(), 0, positions, mesh.nodes().length + 3 * h, 3);
+            System.arraycopy(hardpoints.get(h).position(), 0, positions, skin + 3 * h, 3);
         }
+        System.arraycopy(fitted.positions, 0, positions, skin + 3 * hardpoints.size(), fitted.positions.length);
     }
 
     /**
@@ -99,6 +121,55 @@ public final class Structure {
         return new StructureBuilder(tub, mesh).build();
     }
 
+    /** The same with everything that is bolted to the tub: tubes, bodies and masses. */
+    public static Structure fitted(Tub tub, Mesh mesh) {
+        return of(tub, mesh).with(tub.fittings());
+    }
+
+    /**
+     * The same structure with more bolted to it.
+     *
+     * @throws StructureException where a name resolves to nothing
+     */
+    public Structure with(Fittings fittings) {
+        if (fittings.isEmpty()) {
+            return this;
+        }
+        Map<String, Rider> riders = new LinkedHashMap<>(fitted.riders);
+        for (int h = 0; h < hardpoints.size(); h++) {
+            Hardpoint each = hardpoints.get(h);
+            riders.put(each.name(), Rider.at(mesh.nodeCount() + h, each.position()));
+        }
+        List<Part> allParts = new ArrayList<>(parts);
+        FittingsBuilder builder = new FittingsBuilder(riders, nodeCount(), (kind, name) -> {
+            Part part = new Part(kind, name);
+            if (!allParts.contains(part)) {
+                allParts.add(part);
+            }
+            return allParts.indexOf(part);
+        });
+        builder.stiffness(fittings);
+        builder.masses(fittings, mesh);
+        List<Member> allMembers = new ArrayList<>(members);
+        allMembers.addAll(builder.members());
+        List<NodeMass> nodeMasses = new ArrayList<>(fitted.masses);
+        nodeMasses.addAll(builder.masses());
+        double[] own = builder.positions();
+        double[] nodes = Arrays.copyOf(fitted.positions, fitted.positions.length + own.length);
+        System.arraycopy(own, 0, nodes, fitted.positions.length, own.length);
+        return new Structure(
+                mesh,
+                laminates,
+                nominals,
+                allParts,
+                partOfRegion,
+                hardpoints,
+                allMembers,
+                masses,
+                runs,
+                new Fitted(nodes, riders, nodeMasses));
+    }
+
     /**
      * The same structure with other laminates; the strain operators stay those of the original laminates, so that
      * stiffness remains linear in them.
@@ -106,7 +177,7 @@ public final class Structure {
      * @param other 8 × 8 stiffness of each region
      */
     public Structure withLaminates(double[][] other) {
-        return new Structure(mesh, other, nominals, parts, partOfRegion, hardpoints, members, masses, runs);
+        return new Structure(mesh, other, nominals, parts, partOfRegion, hardpoints, members, masses, runs, fitted);
     }
 
     /** The mesh. */
@@ -144,14 +215,84 @@ public final class Structure {
         return hardpoints;
     }
 
-    /** The node of the hardpoint of that name. */
+    /** The node of the hardpoint of that name, or of a node or body that is bolted on. */
     public int hardpointNode(String name) {
         for (int h = 0; h < hardpoints.size(); h++) {
             if (hardpoints.get(h).name().equals(name)) {
                 return mesh.nodeCount() + h;
             }
         }
-        throw new StructureException("no hardpoint is called '" + name + "'", "name one that the design has");
+        Rider rider = fitted.riders.get(name);
+        if (rider != null && rider.isNode()) {
+            return rider.node();
+        }
+        throw new StructureException(
+                rider == null
+                        ? "no hardpoint is called '" + name + "'"
+                        : "'" + name + "' rides on a body and cannot be held by itself",
+                rider == null ? "name one that the design has" : "hold the body, or its mounts");
+    }
+
+    /** The point of a name: a hardpoint, a node, a body or a point of one. */
+    Rider rider(String name) {
+        Rider rider = fitted.riders.get(name);
+        if (rider != null) {
+            return rider;
+        }
+        int node = hardpointNode(name);
+        return Rider.at(node, Arrays.copyOfRange(positions, 3 * node, 3 * node + 3));
+    }
+
+    /**
+     * Translation (m) and rotation (rad) of a named point: hardpoint, node, body or point of one.
+     *
+     * @param u displacements, 6 per node
+     * @return 6 numbers
+     */
+    public double[] movement(String name, double[] u) {
+        return rider(name).movement(u);
+    }
+
+    /** Where a named point is, m, 3 numbers. */
+    public double[] place(String name) {
+        return rider(name).position();
+    }
+
+    /** Name of what rides on a node of the fittings; empty for other nodes. */
+    String fittingAt(int node) {
+        return fitted.riders.entrySet().stream()
+                .filter(e -> e.getValue().node() == node)
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse("");
+    }
+
+    /**
+     * What pushes an insert into its bed under displacements u (6 per node): loads, supports, tubes, bodies and masses
+     * together.
+     *
+     * @return force (N) and moment (N·m) in the car's axes, 6 numbers
+     */
+    public double[] onInsert(String hardpoint, double[] u) {
+        int node = hardpointNode(hardpoint);
+        int owner = parts.indexOf(new Part(Part.Kind.HARDPOINT, hardpoint));
+        double[] push = new double[6];
+        for (Member member : members) {
+            if (member.owner() == owner) {
+                double[] forces = member.forces(u);
+                for (int i = 0; i < forces.length; i++) {
+                    if (member.nodes()[i / 6] == node) {
+                        push[i % 6] += forces[i];
+                    }
+                }
+            }
+        }
+        return push;
+    }
+
+    /** Mass bolted on at nodes. */
+    List<NodeMass> nodeMasses() {
+        return fitted.masses;
     }
 
     /** Mass per area of a region, kg/m². */
@@ -209,13 +350,13 @@ public final class Structure {
     public int bars() {
         Map<Integer, List<int[]>> byOwner = new LinkedHashMap<>();
         for (Member member : members) {
-            if (member instanceof Bar bar) {
+            if (member instanceof Bar bar && parts.get(bar.owner()).kind() == Part.Kind.STIFFENER) {
                 byOwner.computeIfAbsent(bar.owner(), k -> new ArrayList<>()).add(bar.nodes());
             }
         }
         int count = 0;
         for (List<int[]> beams : byOwner.values()) {
-            FreeMotion runs = new FreeMotion(mesh.nodes(), beams);
+            FreeMotion runs = new FreeMotion(positions, beams);
             count += (int)
                     beams.stream().map(nodes -> runs.root(nodes[0])).distinct().count();
         }

@@ -26,6 +26,7 @@ import tubwright.engine.strength.StrengthBasis;
  * @param hardpoints left and right twins apart
  * @param cases to be answered
  * @param strength with which criteria and strengths load cases are judged
+ * @param fittings what is bolted on, and the car on its wheels
  */
 public record Tub(
         String name,
@@ -40,8 +41,9 @@ public record Tub(
         List<Stiffener> stiffeners,
         List<Hardpoint> hardpoints,
         List<Case> cases,
-        StrengthBasis strength) {
-    /** Judged as usual. */
+        StrengthBasis strength,
+        Fittings fittings) {
+    /** Judged as usual, with nothing bolted on. */
     public Tub(
             String name,
             String variant,
@@ -68,7 +70,8 @@ public record Tub(
                 stiffeners,
                 hardpoints,
                 cases,
-                StrengthBasis.USUAL);
+                StrengthBasis.USUAL,
+                Fittings.NONE);
     }
 
     public Tub {
@@ -109,6 +112,7 @@ public record Tub(
                 stiffeners,
                 otherHardpoints,
                 cases,
-                strength);
+                strength,
+                fittings);
     }
 }

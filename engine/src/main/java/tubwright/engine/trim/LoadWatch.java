@@ -15,6 +15,7 @@ import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.Buckling;
 import tubwright.engine.structure.BucklingAnswer;
 import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Fittings;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.Structure;
 import tubwright.numerics.DirectSolver;
@@ -28,9 +29,15 @@ import tubwright.numerics.DirectSolver;
  * @param buckling whether to look at buckling too, which costs several factorisations a case
  * @param solver backend
  * @param stage hears in words what is being done
+ * @param fittings what is bolted on, on which the cases' loads may act
  */
 public record LoadWatch(
-        List<Case.Loads> loads, StrengthBasis basis, boolean buckling, DirectSolver solver, Consumer<String> stage) {
+        List<Case.Loads> loads,
+        StrengthBasis basis,
+        boolean buckling,
+        DirectSolver solver,
+        Consumer<String> stage,
+        Fittings fittings) {
     /** A change of a load case counts as known when its work is known to this share of its change. */
     private static final double EFFECT_SHARE = 1e-3;
 
@@ -38,6 +45,16 @@ public record LoadWatch(
 
     public LoadWatch {
         loads = List.copyOf(loads);
+    }
+
+    /** Of a tub with nothing bolted on. */
+    public LoadWatch(
+            List<Case.Loads> loads,
+            StrengthBasis basis,
+            boolean buckling,
+            DirectSolver solver,
+            Consumer<String> stage) {
+        this(loads, basis, buckling, solver, stage, Fittings.NONE);
     }
 
     /**
@@ -64,7 +81,7 @@ public record LoadWatch(
     List<Found> of(LoadedTub nominal, List<Trial> trials) {
         List<Found> found = new ArrayList<>();
         trials.forEach(_ -> found.add(new Found()));
-        Structure structure = nominal.structure();
+        Structure structure = nominal.structure().with(fittings);
         for (Case.Loads load : loads) {
             stage.accept("load case " + load.name());
             try (LoadedTub tub = LoadedTub.solve(structure, load, nominal.nominal(), solver)) {

@@ -36,7 +36,7 @@ class LoadCaseTextTest {
     @Test
     void aForceOnBothSidesIsMirroredAndSoIsAMoment() throws IOException {
         Design design = read("""
-                  bump:
+                  push:
                     forces: {lower wishbone: "-100, 200, 3000 N"}
                     moments: {lower wishbone: "1, 2, 3 N·m"}
                     acceleration: 0, 0, -2 g0
@@ -57,7 +57,7 @@ class LoadCaseTextTest {
     @Test
     void twoNumbersAreNoForce() {
         String told = assertThrows(DesignError.class, () -> read("""
-                  bump:
+                  push:
                     forces: {lower wishbone: "200, 3000 N"}
                 """)).getMessage();
         assertTrue(told.contains("lower wishbone: 2 numbers are given"), told);
@@ -66,7 +66,7 @@ class LoadCaseTextTest {
     @Test
     void aCaseOfNoughtsIsRefused() {
         String told = assertThrows(DesignError.class, () -> read("""
-                  bump:
+                  push:
                     forces: {lower wishbone: "0, 0, 0 N"}
                 """)).getMessage();
         assertTrue(told.contains("every load is zero"), told);

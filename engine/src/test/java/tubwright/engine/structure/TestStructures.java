@@ -52,6 +52,11 @@ final class TestStructures {
 
     /** A structure of a mesh whose regions all carry the same sheet. */
     static Structure of(Mesh mesh, List<Joint> joints) {
+        return of(mesh, joints, Fittings.NONE);
+    }
+
+    /** The same with something bolted on. */
+    static Structure of(Mesh mesh, List<Joint> joints, Fittings fittings) {
         List<Part> parts = new ArrayList<>(List.of(new Part(Part.Kind.ZONE, "skin")));
         List<Member> members = new ArrayList<>();
         List<Hardpoint> hardpoints = hardpoints();
@@ -80,7 +85,8 @@ final class TestStructures {
         double[] second = new double[regions];
         Arrays.fill(second, 2700 * Math.pow(THICKNESS, 3) / 12);
         Structure.Masses masses = new Structure.Masses(areal, new double[regions], second, List.of());
-        return new Structure(mesh, laminates, parts, new int[regions], hardpoints, members, masses, runs);
+        return new Structure(mesh, laminates, parts, new int[regions], hardpoints, members, masses, runs)
+                .with(fittings);
     }
 
     /** The tube in two lengths that share no nodes, the rear one turned by half a facet where asked. */

@@ -97,7 +97,7 @@ public final class Binder {
                 .filter(k -> mapping.get(k).isPresent())
                 .toList();
         String all = String.join(", ", choose.value());
-        if (present.isEmpty()) {
+        if (present.isEmpty() && choose.needed()) {
             throw new DesignError(
                     mapping.place(),
                     choose.value().length == 2

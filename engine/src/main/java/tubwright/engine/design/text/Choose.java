@@ -7,7 +7,7 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** A record needs a choice among optional keys: exactly one of them, or at least one. */
+/** A record needs a choice among optional keys: exactly one of them, at least one, or at most one. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 @Repeatable(Choose.All.class)
@@ -17,6 +17,9 @@ public @interface Choose {
 
     /** True if several may stand side by side. */
     boolean several() default false;
+
+    /** False if none need be there: keys that only exclude each other. */
+    boolean needed() default true;
 
     /** Several choices on one record. */
     @Retention(RetentionPolicy.RUNTIME)

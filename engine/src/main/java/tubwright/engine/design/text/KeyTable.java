@@ -38,7 +38,8 @@ public final class KeyTable {
             out.append(says.value()).append("\n\n");
         }
         for (Choose choose : record.getAnnotationsByType(Choose.class)) {
-            out.append(choose.several() ? "At least one of: " : "Exactly one of: ");
+            String how = choose.several() ? "At least one of: " : "Exactly one of: ";
+            out.append(choose.needed() ? how : "At most one of: ");
             out.append(List.of(choose.value()).stream().map(k -> "`" + k + "`").collect(Collectors.joining(", ")));
             out.append(".\n\n");
         }

@@ -91,9 +91,26 @@ public final class SchemaWriter {
         }
         ArrayNode all = schema.putArray("allOf");
         for (Choose choose : choices) {
+            if (!choose.needed()) {
+                excluding(all, choose.value());
+                continue;
+            }
             ArrayNode some = all.addObject().putArray(choose.several() ? "anyOf" : "oneOf");
             Arrays.stream(choose.value())
                     .forEach(key -> some.addObject().putArray("required").add(key));
+        }
+    }
+
+    /** No two of the keys together. */
+    private static void excluding(ArrayNode all, String[] keys) {
+        for (int i = 0; i < keys.length; i++) {
+            for (int k = i + 1; k < keys.length; k++) {
+                all.addObject()
+                        .putObject("not")
+                        .putArray("required")
+                        .add(keys[i])
+                        .add(keys[k]);
+            }
         }
     }
 

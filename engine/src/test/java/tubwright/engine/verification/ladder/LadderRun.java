@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -45,6 +46,24 @@ record LadderRun(Map<String, Finding> findings, Map<String, Curve> curves, Set<S
     /** The same findings without the list of tests that ran, which differs from run to run. */
     LadderRun withoutTests() {
         return new LadderRun(findings, curves, Set.of());
+    }
+
+    /**
+     * This run laid over an earlier one: test classes that ran now count as they came out now, those that did not as they
+     * came out then, if they are still there.
+     */
+    LadderRun over(LadderRun earlier, Predicate<String> stillThere) {
+        Set<String> ran = tests.stream().map(LadderRun::classOf).collect(Collectors.toSet());
+        Predicate<String> keep = test -> !ran.contains(classOf(test)) && stillThere.test(classOf(test));
+        Map<String, Finding> allFindings = new LinkedHashMap<>(findings);
+        earlier.findings.values().stream().filter(f -> keep.test(f.test())).forEach(f -> allFindings.put(f.key(), f));
+        Map<String, Curve> allCurves = new LinkedHashMap<>(curves);
+        earlier.curves.values().stream().filter(c -> keep.test(c.test())).forEach(c -> allCurves.put(c.key(), c));
+        return new LadderRun(allFindings, allCurves, tests);
+    }
+
+    private static String classOf(String test) {
+        return test.substring(0, test.indexOf('#'));
     }
 
     void write(Path file) throws IOException {

@@ -4,11 +4,13 @@ package tubwright.engine.verification.ladder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 
-/** Takes over the findings of the last whole run into docs/verification; see CONTRIBUTING.md. */
+/**
+ * Takes over the findings of the last run into docs/verification; see CONTRIBUTING.md. Test classes that were not part of
+ * the run keep what the report has of them, so that a new check needs only its own class to be run.
+ */
 final class WriteReport {
     /** Where the report lives. */
     static final Path FOLDER = Checkouts.ROOT.resolve("docs/verification");
@@ -23,12 +25,8 @@ final class WriteReport {
             throw new IOException("No findings at " + LadderRun.FILE + ": run the tests of the engine first");
         }
         LadderRun run = LadderRun.read(LadderRun.FILE);
-        boolean gone = Files.exists(FINDINGS)
-                && LadderRun.read(FINDINGS).findings().values().stream()
-                        .anyMatch(f -> !run.tests().contains(f.test()));
-        if (gone && !List.of(arguments).contains("--gone")) {
-            throw new IOException("Tests that the report knows have not run: run all tests of the engine, or say --gone"
-                    + " if they were taken out");
+        if (Files.exists(FINDINGS)) {
+            run = run.over(LadderRun.read(FINDINGS), WriteReport::exists);
         }
         run.withoutTests().write(FINDINGS);
         Map<String, String> pages = ReportPages.of(LadderRun.read(FINDINGS));
@@ -44,5 +42,9 @@ final class WriteReport {
             Files.writeString(FOLDER.resolve(page.getKey()), page.getValue());
         }
         System.out.println(run.findings().size() + " checks, " + pages.size() + " pages and plots in " + FOLDER);
+    }
+
+    private static boolean exists(String className) {
+        return WriteReport.class.getResource("/" + className.replace('.', '/') + ".class") != null;
     }
 }

@@ -103,8 +103,13 @@ final class ShellGeometry {
         }
     }
 
-    /** Side normals (mean of the end directors) and bow vectors −(n × t)/8 for side i, from node i to the next. */
-    static void sides(double[] x, double[] d, int nodes, ShellWorkspace w) {
+    /**
+     * Side normals (mean of the end directors) and bow vectors −(n × t)/8 for side i, from node i to the next. Eight times
+     * the sag of a side is (nj − ni)·t; where the square of that over the effective thickness exceeds 1/rate, the bow
+     * fades: rotations about the normals of a strongly curved side would cost stretching.
+     */
+    static void sides(double[] x, double[] d, double[] nominal, int nodes, double bowRate, ShellWorkspace w) {
+        double rate = bowRate * inverseSquareThickness(nominal);
         for (int i = 0; i < nodes; i++) {
             int j = i + 1 == nodes ? 0 : i + 1;
             double nx = d[3 * i] + d[3 * j];
@@ -120,50 +125,66 @@ final class ShellGeometry {
             double tx = x[3 * j] - x[3 * i];
             double ty = x[3 * j + 1] - x[3 * i + 1];
             double tz = x[3 * j + 2] - x[3 * i + 2];
+            double sag = (d[3 * j] - d[3 * i]) * tx
+                    + (d[3 * j + 1] - d[3 * i + 1]) * ty
+                    + (d[3 * j + 2] - d[3 * i + 2]) * tz;
+            double bow = fade(rate, sag * sag) / 8;
             w.sideNormal[3 * i] = nx;
             w.sideNormal[3 * i + 1] = ny;
             w.sideNormal[3 * i + 2] = nz;
-            w.bow[3 * i] = (nz * ty - ny * tz) / 8;
-            w.bow[3 * i + 1] = (nx * tz - nz * tx) / 8;
-            w.bow[3 * i + 2] = (ny * tx - nx * ty) / 8;
+            w.bow[3 * i] = bow * (nz * ty - ny * tz);
+            w.bow[3 * i + 1] = bow * (nx * tz - nz * tx);
+            w.bow[3 * i + 2] = bow * (ny * tx - nx * ty);
         }
     }
 
-    /** Membrane strain on nodal displacements (columns 0..3·nodes) and side rotation differences (columns 12..). */
-    static void compatibleMembrane(int nodes, int p, ShellWorkspace w) {
+    /** Natural strain {@code row}: covariant stretch t·Δu/4 of the chord from node i to node j, t its vector. */
+    static void sideStretch(double[] x, int i, int j, int row, int freedoms, ShellWorkspace w) {
+        double[] b = w.natural;
+        int o = row * freedoms;
+        java.util.Arrays.fill(b, o, o + freedoms, 0);
+        for (int c = 0; c < 3; c++) {
+            double t = (x[3 * j + c] - x[3 * i + c]) / 4;
+            b[o + 6 * i + c] = -t;
+            b[o + 6 * j + c] = t;
+        }
+    }
+
+    /** Natural strain {@code row}: (θj − θi)·n of the side from node i to node j, n the normal of side i. */
+    static void bowDifference(int i, int j, int row, int freedoms, ShellWorkspace w) {
+        double[] b = w.natural;
+        int o = row * freedoms;
+        java.util.Arrays.fill(b, o, o + freedoms, 0);
+        for (int c = 0; c < 3; c++) {
+            b[o + 6 * i + 3 + c] = -w.sideNormal[3 * i + c];
+            b[o + 6 * j + 3 + c] = w.sideNormal[3 * i + c];
+        }
+    }
+
+    /** Compatible membrane strain at point p of the bows, whose natural strains begin at row {@code first}. */
+    static void bowStrain(int nodes, int first, int p, ShellWorkspace w) {
+        int n = ShellWorkspace.NATURAL;
         double[] b = w.compatible[p];
         double[] e = w.axes[p];
-        double[] x = w.nodeX[p];
-        double[] y = w.nodeY[p];
-        for (int i = 0; i < nodes; i++) {
-            for (int c = 0; c < 3; c++) {
-                b[3 * i + c] = e[c] * x[i];
-                b[16 + 3 * i + c] = e[3 + c] * y[i];
-                b[32 + 3 * i + c] = e[c] * y[i] + e[3 + c] * x[i];
-            }
-        }
         double[] m = w.bow;
         for (int i = 0; i < nodes; i++) {
             double m1 = e[0] * m[3 * i] + e[1] * m[3 * i + 1] + e[2] * m[3 * i + 2];
             double m2 = e[3] * m[3 * i] + e[4] * m[3 * i + 1] + e[5] * m[3 * i + 2];
-            b[12 + i] = m1 * w.sideX[p][i];
-            b[28 + i] = m2 * w.sideY[p][i];
-            b[44 + i] = m1 * w.sideY[p][i] + m2 * w.sideX[p][i];
+            b[first + i] = m1 * w.sideX[p][i];
+            b[n + first + i] = m2 * w.sideY[p][i];
+            b[2 * n + first + i] = m1 * w.sideY[p][i] + m2 * w.sideX[p][i];
         }
     }
 
-    /** Spreads a 3×16 membrane operator to nodal freedoms: side difference = (θ_next − θ_node)·n_side. */
-    static void spreadMembrane(double[] b, int nodes, double[] normal, double[] out, int freedoms) {
+    /** Adds three membrane rows, given on the first natural strains, to the strain operator of a point. */
+    static void spreadMembrane(double[] b, int count, int freedoms, ShellWorkspace w, double[] out) {
         for (int row = 0; row < 3; row++) {
-            int from = 16 * row;
-            int to = freedoms * row;
-            for (int i = 0; i < nodes; i++) {
-                int k = i == 0 ? nodes - 1 : i - 1;
-                double own = b[from + 12 + i];
-                double before = b[from + 12 + k];
-                for (int c = 0; c < 3; c++) {
-                    out[to + 6 * i + c] = b[from + 3 * i + c];
-                    out[to + 6 * i + 3 + c] = before * normal[3 * k + c] - own * normal[3 * i + c];
+            int to = row * freedoms;
+            for (int k = 0; k < count; k++) {
+                double f = b[ShellWorkspace.NATURAL * row + k];
+                int from = k * freedoms;
+                for (int j = 0; j < freedoms; j++) {
+                    out[to + j] += f * w.natural[from + j];
                 }
             }
         }
@@ -248,10 +269,14 @@ final class ShellGeometry {
             }
             sum += dx * dx + dy * dy;
         }
+        return sum * area * area * inverseSquareThickness(nominal);
+    }
+
+    /** A66/12D66 of a nominal laminate: one over the square of the thickness of a sheet that bends as it does. */
+    private static double inverseSquareThickness(double[] nominal) {
         double a66 = nominal[18];
         double b66 = nominal[21];
-        double d66 = nominal[45] - b66 * b66 / a66;
-        return sum * area * area * a66 / (12 * d66);
+        return a66 / (12 * (nominal[45] - b66 * b66 / a66));
     }
 
     /**

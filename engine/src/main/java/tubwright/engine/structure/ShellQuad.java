@@ -9,8 +9,9 @@ package tubwright.engine.structure;
  * <ul>
  *   <li>Bending from the degenerated continuum, director motion β = θ × n, n the nodal director; transverse shear tied
  *       at the side midpoints (MITC4: Dvorkin and Bathe 1984, Eng. Comput. 1:77).
- *   <li>Membrane: sides bow with the difference of their end rotations about the surface normal (Allman 1984, Comput.
- *       Struct. 19:1); the strain is the mean strain plus the strain of the complete linear self-equilibrated stress
+ *   <li>Membrane: the stretch of the sides and the shear of the middle (Ko, Lee and Bathe 2017, Comput. Struct. 182:404);
+ *       sides bow with the difference of their end rotations about the surface normal (Allman 1984, Comput. Struct.
+ *       19:1), strongly curved ones less; the strain is the mean strain plus the strain of the complete linear self-equilibrated stress
  *       field that fits best in the energy of the nominal laminate (assumed stress after Pian and Sumihara 1984, IJNME
  *       20:1685), plus a small share of what is left over.
  *   <li>Drilling: mean nodal rotation about the normal less the rotation of the surface (Hughes and Brezzi 1989, CMAME
@@ -33,13 +34,12 @@ public final class ShellQuad {
     /** Strain points. */
     public static final int POINTS = 4;
 
-    /** Share of the residual (non-equilibrated) membrane strain energy that is kept. */
-    private static final double RESIDUAL_SHARE = 0.02;
+    /** How fast the bow of a side fades: half gone where eight times its sag is five and a half thicknesses. */
+    private static final double BOW_RATE = 0.1;
 
     /** Strain of the alternating rotation pattern relative to the drilling strain: stiffness 100 times as large. */
     private static final double PATTERN_WEIGHT = 10;
 
-    private static final double KEEP = Math.sqrt(RESIDUAL_SHARE);
     private static final double G = 1 / Math.sqrt(3);
     private static final double[] R = {-G, G, G, -G, 0};
     private static final double[] S = {-G, -G, G, G, 0};
@@ -66,6 +66,16 @@ public final class ShellQuad {
 
     private ShellQuad() {}
 
+    /** First parent coordinate of a strain point. */
+    static double r(int point) {
+        return R[point];
+    }
+
+    /** Second parent coordinate of a strain point. */
+    static double s(int point) {
+        return S[point];
+    }
+
     /**
      * Computes the strain points into the workspace.
      *
@@ -81,18 +91,18 @@ public final class ShellQuad {
             ShellGeometry.frame(corners, reference, N[p], N_R[p], N_S[p], 4, p, w);
             ShellGeometry.gradients(N_R[p], N_S[p], E_R[p], E_S[p], 4, p, w);
         }
-        ShellGeometry.sides(corners, directors, 4, w);
         for (int p = 0; p < POINTS; p++) {
-            ShellGeometry.compatibleMembrane(4, p, w);
             java.util.Arrays.fill(w.strain[p], 0);
         }
-        assumedMembrane(nominal, w);
+        ShellGeometry.sides(corners, directors, nominal, 4, BOW_RATE, w);
+        QuadMembrane.strain(corners, nominal, w);
         shearTies(corners, directors, w);
         for (int p = 0; p < POINTS; p++) {
             ShellGeometry.bending(directors, 4, p, w);
             shear(p, w);
         }
-        drilling(corners, directors, nominal, w);
+        double bulge = ShellGeometry.bulge(directors, nominal, 4, 4 * w.centreArea, w);
+        drilling(corners, bulge, w);
     }
 
     /**
@@ -183,92 +193,6 @@ public final class ShellQuad {
         }
     }
 
-    private static void assumedMembrane(double[] nominal, ShellWorkspace w) {
-        double[] s = w.compliance;
-        ShellGeometry.membraneCompliance(nominal, s);
-        double area = 0;
-        double cx = 0;
-        double cy = 0;
-        double cz = 0;
-        for (int p = 0; p < POINTS; p++) {
-            double a = w.weight[p];
-            double[] x = w.position[p];
-            area += a;
-            cx += a * x[0];
-            cy += a * x[1];
-            cz += a * x[2];
-        }
-        cx /= area;
-        cy /= area;
-        cz /= area;
-        double[] mean = w.mean;
-        java.util.Arrays.fill(mean, 0);
-        for (int p = 0; p < POINTS; p++) {
-            double f = w.weight[p] / area;
-            double[] b = w.compatible[p];
-            for (int j = 0; j < 48; j++) {
-                mean[j] += f * b[j];
-            }
-        }
-        double[] g = w.moments;
-        double[] h = w.flexibility;
-        java.util.Arrays.fill(g, 0);
-        java.util.Arrays.fill(h, 0);
-        double[] e = w.axes[POINTS];
-        for (int p = 0; p < POINTS; p++) {
-            double a = w.weight[p];
-            double dx = w.position[p][0] - cx;
-            double dy = w.position[p][1] - cy;
-            double dz = w.position[p][2] - cz;
-            double x = dx * e[0] + dy * e[1] + dz * e[2];
-            double y = dx * e[3] + dy * e[4] + dz * e[5];
-            // Stress modes: Nx = y; Ny = x; (Nx, Nxy) = (x, -y); (Ny, Nxy) = (y, -x). Their strains, row by row:
-            double[] q = w.stressShape[p];
-            for (int i = 0; i < 3; i++) {
-                q[4 * i] = s[3 * i] * y;
-                q[4 * i + 1] = s[3 * i + 1] * x;
-                q[4 * i + 2] = s[3 * i] * x - s[3 * i + 2] * y;
-                q[4 * i + 3] = s[3 * i + 1] * y - s[3 * i + 2] * x;
-            }
-            for (int j = 0; j < 4; j++) {
-                h[j] += a * y * q[j];
-                h[4 + j] += a * x * q[4 + j];
-                h[8 + j] += a * (x * q[j] - y * q[8 + j]);
-                h[12 + j] += a * (y * q[4 + j] - x * q[8 + j]);
-            }
-            double[] b = w.compatible[p];
-            double ax = a * x;
-            double ay = a * y;
-            for (int j = 0; j < 16; j++) {
-                double ex = b[j];
-                double ey = b[16 + j];
-                double exy = b[32 + j];
-                g[j] += ay * ex;
-                g[16 + j] += ax * ey;
-                g[32 + j] += ax * ex - ay * exy;
-                g[48 + j] += ay * ey - ax * exy;
-            }
-        }
-        ShellGeometry.solve4(h, g, 16);
-        double rest = 1 - KEEP;
-        for (int p = 0; p < POINTS; p++) {
-            double[] q = w.stressShape[p];
-            double[] b = w.compatible[p];
-            double[] out = w.assumed;
-            for (int i = 0; i < 3; i++) {
-                double q0 = q[4 * i];
-                double q1 = q[4 * i + 1];
-                double q2 = q[4 * i + 2];
-                double q3 = q[4 * i + 3];
-                for (int j = 0; j < 16; j++) {
-                    double fit = mean[16 * i + j] + q0 * g[j] + q1 * g[16 + j] + q2 * g[32 + j] + q3 * g[48 + j];
-                    out[16 * i + j] = rest * fit + KEEP * b[16 * i + j];
-                }
-            }
-            ShellGeometry.spreadMembrane(out, 4, w.sideNormal, w.strain[p], FREEDOMS);
-        }
-    }
-
     /** Covariant transverse shear at the four side midpoints: sides 1-2 and 4-3 along r, 2-3 and 1-4 along s. */
     private static void shearTies(double[] x, double[] d, ShellWorkspace w) {
         java.util.Arrays.fill(w.shearTies, 0);
@@ -308,7 +232,7 @@ public final class ShellQuad {
         }
     }
 
-    private static void drilling(double[] x, double[] directors, double[] nominal, ShellWorkspace w) {
+    private static void drilling(double[] x, double bulge, ShellWorkspace w) {
         double[] e = w.axes[4];
         double[] dx = w.nodeX[4];
         double[] dy = w.nodeY[4];
@@ -320,7 +244,6 @@ public final class ShellQuad {
             hx += HOURGLASS[i] * (e[0] * x[3 * i] + e[1] * x[3 * i + 1] + e[2] * x[3 * i + 2]);
             hy += HOURGLASS[i] * (e[3] * x[3 * i] + e[4] * x[3 * i + 1] + e[5] * x[3 * i + 2]);
         }
-        double bulge = ShellGeometry.bulge(directors, nominal, 4, 4 * w.centreArea, w);
         double scale = ShellGeometry.fade(1, bulge);
         double pattern = PATTERN_WEIGHT * ShellGeometry.fade(PATTERN_WEIGHT * PATTERN_WEIGHT, bulge);
         double[] first = w.strain[0];

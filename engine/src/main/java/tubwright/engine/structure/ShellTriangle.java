@@ -27,6 +27,8 @@ public final class ShellTriangle {
     /** Strain points. */
     public static final int POINTS = 3;
 
+    /** How fast the bow of a side fades with its sag. */
+    private static final double BOW_RATE = 0.02;
     /** Weight of the drilling strain. */
     private static final double DRILLING_WEIGHT = 3;
     /** Weight of the bows' mean strain; 3/2 makes in-plane bending of two triangles nearly exact (Felippa 2003). */
@@ -37,6 +39,8 @@ public final class ShellTriangle {
     /** Makes three points integrate the square of the bubble's gradient exactly: √(4.05/1.6875). */
     private static final double BUBBLE = Math.sqrt(2.4);
 
+    private static final int M = ShellWorkspace.NATURAL;
+    private static final int BOWS = 3;
     private static final double[] R = {1.0 / 6, 2.0 / 3, 1.0 / 6, 1.0 / 3};
     private static final double[] S = {1.0 / 6, 1.0 / 6, 2.0 / 3, 1.0 / 3};
     private static final double[] N_R = {-1, 1, 0};
@@ -73,19 +77,19 @@ public final class ShellTriangle {
             ShellGeometry.frame(corners, reference, N[p], N_R, N_S, 3, p, w);
             ShellGeometry.gradients(N_R, N_S, E_R[p], E_S[p], 3, p, w);
         }
-        ShellGeometry.sides(corners, directors, 3, w);
         for (int p = 0; p < POINTS; p++) {
             w.weight[p] /= 6;
-            ShellGeometry.compatibleMembrane(3, p, w);
             Arrays.fill(w.strain[p], 0);
         }
-        membrane(w);
+        ShellGeometry.sides(corners, directors, nominal, 3, BOW_RATE, w);
+        membrane(corners, w);
         for (int p = 0; p < POINTS; p++) {
             ShellGeometry.bending(directors, 3, p, w);
         }
         shear(corners, directors, nominal, w);
         bubble(corners, directors, nominal, w);
-        drilling(directors, nominal, w);
+        double bulge = ShellGeometry.bulge(directors, nominal, 3, w.centreArea / 2, w);
+        drilling(bulge, w);
     }
 
     /** Stiffness K = Σ w Bᵀ C B, 18×18; see {@link ShellQuad#stiffness}. */
@@ -142,20 +146,39 @@ public final class ShellTriangle {
         }
     }
 
-    private static void membrane(ShellWorkspace w) {
+    /** Natural strains: the stretch of the three sides, and their bows. */
+    private static void membrane(double[] x, ShellWorkspace w) {
+        for (int i = 0; i < 3; i++) {
+            ShellGeometry.sideStretch(x, i, (i + 1) % 3, i, FREEDOMS, w);
+            ShellGeometry.bowDifference(i, (i + 1) % 3, BOWS + i, FREEDOMS, w);
+        }
+        for (int p = 0; p < POINTS; p++) {
+            double[] v = w.inverse[p];
+            double[] b = w.compatible[p];
+            for (int k = 0; k < BOWS; k++) {
+                // Sides lie along r, along s − r and along s; four times the stretch is the covariant strain.
+                double rr = k == 0 ? 4 : 0;
+                double ss = k == 2 ? 4 : 0;
+                double rs = k == 1 ? -4 : 4;
+                b[k] = v[0] * v[0] * rr + v[1] * v[1] * ss + v[0] * v[1] * rs;
+                b[M + k] = v[2] * v[2] * rr + v[3] * v[3] * ss + v[2] * v[3] * rs;
+                b[2 * M + k] = 2 * (v[0] * v[2] * rr + v[1] * v[3] * ss) + (v[0] * v[3] + v[1] * v[2]) * rs;
+            }
+            ShellGeometry.bowStrain(3, BOWS, p, w);
+        }
         double[] mean = w.mean;
-        for (int j = 0; j < 48; j++) {
+        for (int j = 0; j < 3 * M; j++) {
             mean[j] = (w.compatible[0][j] + w.compatible[1][j] + w.compatible[2][j]) / 3;
         }
         double keep = Math.sqrt(SPREAD_SHARE);
         for (int p = 0; p < POINTS; p++) {
             double[] b = w.compatible[p];
             double[] out = w.assumed;
-            for (int j = 0; j < 48; j++) {
-                boolean side = j % 16 >= 12;
+            for (int j = 0; j < 3 * M; j++) {
+                boolean side = j % M >= BOWS;
                 out[j] = side ? MEAN_WEIGHT * mean[j] + keep * (b[j] - mean[j]) : b[j];
             }
-            ShellGeometry.spreadMembrane(out, 3, w.sideNormal, w.strain[p], FREEDOMS);
+            ShellGeometry.spreadMembrane(out, 6, FREEDOMS, w, w.strain[p]);
         }
     }
 
@@ -292,12 +315,9 @@ public final class ShellTriangle {
         }
     }
 
-    private static void drilling(double[] directors, double[] nominal, ShellWorkspace w) {
+    private static void drilling(double bulge, ShellWorkspace w) {
         double[] e = w.axes[3];
-        double scale = DRILLING_WEIGHT
-                * ShellGeometry.fade(
-                        DRILLING_WEIGHT * DRILLING_WEIGHT,
-                        ShellGeometry.bulge(directors, nominal, 3, w.centreArea / 2, w));
+        double scale = DRILLING_WEIGHT * ShellGeometry.fade(DRILLING_WEIGHT * DRILLING_WEIGHT, bulge);
         double[] dx = w.nodeX[3];
         double[] dy = w.nodeY[3];
         double[] b = w.strain[0];

@@ -40,11 +40,17 @@ public final class ShellWorkspace {
     final double[] bow = new double[12];
 
     final double[] sideNormal = new double[12];
-    /** Compatible membrane strain on 12 displacements and 4 side rotation differences, 3 rows a point. */
-    final double[][] compatible = new double[MAX_POINTS][3 * 16];
+    /** Most natural membrane strains an element has: sides, shear of the middle, bows. */
+    static final int NATURAL = 9;
 
-    final double[] mean = new double[3 * 16];
-    final double[] assumed = new double[3 * 16];
+    /** Natural membrane strains as rows on the nodal freedoms. */
+    final double[] natural = new double[NATURAL * MAX_FREEDOMS];
+    final double[] twist = new double[5];
+    /** Membrane strain on the natural strains, 3 rows a point: compatible; its mean; the one used. */
+    final double[][] compatible = new double[MAX_POINTS][3 * NATURAL];
+
+    final double[] mean = new double[3 * NATURAL];
+    final double[] assumed = new double[3 * NATURAL];
     final double[][] stressShape = new double[MAX_POINTS][12];
     final double[] moments = new double[4 * 16];
     final double[] flexibility = new double[16];

@@ -6,10 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.solver.Solvers;
 
 class ClosedTubeTest {
+    private static final Ladder BREDT =
+            Ladder.of(Family.BEAMS, "Bredt 1896, G 2πR³t times the polygon of the facets", Mark.EXACT);
+
     private static double rigidity(int round, DirectSolver solver) {
         Structure structure =
                 TestStructures.of(TestMeshes.tube(TestStructures.RADIUS, TestStructures.LENGTH, 30, round), List.of());
@@ -29,7 +35,12 @@ class ClosedTubeTest {
         for (int n : new int[] {24, 48}) {
             double cos = Math.cos(Math.PI / n);
             double polygon = n / Math.PI * Math.sin(Math.PI / n) * cos * cos;
-            assertEquals(polygon, rigidity(n, Solvers.pureJava()) / bredt, 4e-3, n + " facets");
+            BREDT.within(
+                    4e-3,
+                    "Round tube between hardpoints, GJ (N·m²)",
+                    "30 × " + n + " quads",
+                    polygon * bredt,
+                    rigidity(n, Solvers.pureJava()));
         }
     }
 

@@ -17,7 +17,17 @@ final class ObstacleCourse {
         QUADS,
         TRIANGLES,
         /** Quads with every inner node moved by up to a quarter of a cell each way, always the same way. */
-        DISTORTED
+        DISTORTED,
+        /** Those quads cut in two. */
+        DISTORTED_TRIANGLES;
+
+        boolean distorted() {
+            return this == DISTORTED || this == DISTORTED_TRIANGLES;
+        }
+
+        boolean triangles() {
+            return this == TRIANGLES || this == DISTORTED_TRIANGLES;
+        }
     }
 
     private ObstacleCourse() {}
@@ -27,7 +37,7 @@ final class ObstacleCourse {
         int base = m.nodes.size();
         for (int j = 0; j <= ny; j++) {
             for (int i = 0; i <= nx; i++) {
-                boolean moved = kind == Kind.DISTORTED && i > 0 && j > 0 && i < nx && j < ny;
+                boolean moved = kind.distorted() && i > 0 && j > 0 && i < nx && j < ny;
                 SplittableRandom random = new SplittableRandom(1_000_003L * i + j);
                 double di = moved ? random.nextDouble(-.25, .25) : 0;
                 double dj = moved ? random.nextDouble(-.25, .25) : 0;
@@ -37,7 +47,7 @@ final class ObstacleCourse {
         for (int j = 0; j < ny; j++) {
             for (int i = 0; i < nx; i++) {
                 int a = base + j * (nx + 1) + i;
-                if (kind != Kind.TRIANGLES) {
+                if (!kind.triangles()) {
                     m.element(a, a + 1, a + nx + 2, a + nx + 1);
                 } else {
                     m.triangles(false, a, a + 1, a + nx + 2, a + nx + 1);
@@ -207,13 +217,13 @@ final class ObstacleCourse {
                 ? Vectors.unit(x[0], x[1], 0)
                 : Vectors.unit(centre[0] - x[0], centre[1] - x[1], 0);
         m.reference = x -> new double[] {0, 0, 1};
+        double split = (double) k / along;
         grid(m, kind, along, across, (a, b) -> {
-            int i = (int) Math.round(a * along);
-            if (i <= k) {
-                double f = toRadians(90 - 60.0 * i / k);
+            if (a <= split + 1e-9) {
+                double f = toRadians(90 - 60 * a / split);
                 return new double[] {14 * cos(f), 14 * sin(f), -20 * b};
             }
-            double f = toRadians(210 + 150.0 * (i - k) / (along - k));
+            double f = toRadians(210 + 150 * (a - split) / (1 - split));
             return new double[] {centre[0] + 46 * cos(f), centre[1] + 46 * sin(f), -20 * b};
         });
         for (int j = 0; j <= across; j++) {
@@ -255,6 +265,12 @@ final class ObstacleCourse {
 
     /** Clamped hyperbolic paraboloid, half model 2n × n: deflection at the middle of the free edge x = L/2. */
     static double hypar(Kind kind, int n, double t) {
+        ShellModel m = saddle(kind, n, t);
+        return -m.at(2 * n, 2);
+    }
+
+    /** The same, solved: half of it. */
+    static ShellModel saddle(Kind kind, int n, double t) {
         ShellModel m = new ShellModel(Laminates.isotropic(2e11, 0.3, t));
         m.normal = x -> Vectors.unit(-2 * x[0], 2 * x[1], 1);
         grid(m, kind, 2 * n, n, (a, b) -> {
@@ -269,7 +285,7 @@ final class ObstacleCourse {
         for (int i : m.where(x -> Math.abs(x[1]) < 1e-12)) {
             m.hold(i, 1, 3, 5);
         }
-        return -m.solve().at(2 * n, 2);
+        return m.solve();
     }
 
     /** Cook's membrane: vertical displacement at the middle of the loaded side. */
@@ -290,26 +306,63 @@ final class ObstacleCourse {
         return m.solve().at((n / 2) * (n + 1) + n, 1);
     }
 
-    /** Straight cantilever 6 × 0.2 × 0.1: load case 0 extension, 1 in-plane, 2 out-of-plane, 3 twist; shape −, trapezoid, parallelogram. */
+    /** {@link #straightCantilever(Kind, int, int, int)} of six elements. */
     static double straightCantilever(Kind kind, int shape, int load) {
+        return straightCantilever(kind, shape, load, 1);
+    }
+
+    /**
+     * Straight cantilever 6 × 0.2 × 0.1 of 6n × n cells: load case 0 extension, 1 in its plane, 2 out of it, 3 twist; shape
+     * 0 rectangles, 1 trapezoids, 2 parallelograms.
+     */
+    static double straightCantilever(Kind kind, int shape, int load, int n) {
         ShellModel m = new ShellModel(Laminates.isotropic(1e7, 0.3, 0.1));
-        grid(m, kind, 6, 1, (a, b) -> {
+        grid(m, kind, 6 * n, n, (a, b) -> {
             double x = 6 * a;
             boolean inside = a > 0.01 && a < 0.99;
-            double sign = shape == 0 || !inside ? 0 : shape == 1 && Math.round(x) % 2 == 1 ? -0.1 : 0.1;
-            return new double[] {x + sign * (2 * b - 1), 0.2 * b, 0};
+            int line = (int) Math.round(n * x);
+            double sign = shape == 0 || !inside ? 0 : shape == 1 && line % 2 == 1 ? -0.1 : 0.1;
+            return new double[] {x + sign / n * (2 * b - 1), 0.2 * b, 0};
         });
-        for (int j = 0; j < 2; j++) {
-            int root = 7 * j;
-            int tip = root + 6;
+        double mean = 0;
+        for (int j = 0; j <= n; j++) {
+            int root = (6 * n + 1) * j;
+            double share = (j == 0 || j == n ? .5 : 1.) / n;
             m.hold(root, 0, 1, 2, 3, 4, 5);
-            switch (load) {
-                case 0, 1, 2 -> m.load(tip, load, 0.5);
-                default -> m.load(tip, 2, j == 0 ? -5 : 5);
+            if (load < 3) {
+                m.load(root + 6 * n, load, share);
             }
         }
+        int low = 6 * n;
+        int high = (6 * n + 1) * n + 6 * n;
+        if (load == 3) {
+            m.load(low, 2, -5);
+            m.load(high, 2, 5);
+        }
         m.solve();
-        return load < 3 ? (m.at(6, load) + m.at(13, load)) / 2 : (m.at(13, 2) - m.at(6, 2)) / 0.2;
+        for (int j = 0; load < 3 && j <= n; j++) {
+            mean += m.at((6 * n + 1) * j + 6 * n, load) * (j == 0 || j == n ? .5 : 1.) / n;
+        }
+        return load < 3 ? mean : (m.at(high, 2) - m.at(low, 2)) / 0.2;
+    }
+
+    /** Cylinder of free ends under pressure: outward movement at the crown in its middle. */
+    static double pressedCylinder(Kind kind, int n) {
+        ShellModel m = new ShellModel(Laminates.isotropic(3e6, 0.3, 3));
+        m.normal = x -> Vectors.unit(x[0], 0, x[2]);
+        m.reference = x -> new double[] {0, 1, 0};
+        grid(m, kind, n, n, (a, b) -> new double[] {300 * sin(PI / 2 * a), 300 * b, 300 * cos(PI / 2 * a)});
+        for (int i : m.where(x -> Math.abs(x[0]) < 1e-9)) {
+            m.hold(i, 0, 4, 5);
+        }
+        for (int i : m.where(x -> Math.abs(x[2]) < 1e-9)) {
+            m.hold(i, 2, 3, 4);
+        }
+        for (int i : m.where(x -> near(x[1], 0))) {
+            m.hold(i, 1, 3, 5);
+        }
+        m.pressure(10);
+        return m.solve().at(0, 2);
     }
 
     /** Curved cantilever, quarter ring 4.12 to 4.32: tip displacement along a unit radial (in-plane) or normal force. */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import tubwright.engine.structure.ShellQuad;
 import tubwright.engine.structure.ShellTriangle;
@@ -137,9 +138,21 @@ class ShellModel {
 
     /** Adds a pressure along the normal on every element. */
     void pressure(double p) {
+        pressure(x -> p);
+    }
+
+    /** Adds a pressure that changes from place to place: on every element that of its middle. */
+    void pressure(ToDoubleFunction<double[]> field) {
         for (int e = 0; e < elements.size(); e++) {
             int[] q = elements.get(e);
             double[] f = new double[6 * q.length];
+            double[] middle = new double[3];
+            for (int node : q) {
+                for (int c = 0; c < 3; c++) {
+                    middle[c] += nodes.get(node)[c] / q.length;
+                }
+            }
+            double p = field.applyAsDouble(middle);
             if (q.length == 4) {
                 ShellQuad.pressure(corners(e), p, f);
             } else {
@@ -228,6 +241,13 @@ class ShellModel {
             displacement[d] = unknown[d] >= 0 ? right[unknown[d]] : held.get(d);
         }
         return this;
+    }
+
+    /** Work of the loads on the displacements of the solution. */
+    double work() {
+        double[] sum = new double[1];
+        loads.forEach((d, v) -> sum[0] += v * displacement[d]);
+        return sum[0];
     }
 
     double at(int node, int freedom) {

@@ -25,6 +25,20 @@ final class Tubes {
             int along,
             double[] laminate,
             boolean warpingFree) {
+        return twist(points, normals, closed, centre, length, along, laminate, warpingFree, true);
+    }
+
+    /** The same, the far section free to warp or not. */
+    static double twist(
+            double[][] points,
+            IntFunction<double[]> normals,
+            boolean closed,
+            double centre,
+            double length,
+            int along,
+            double[] laminate,
+            boolean warpingFree,
+            boolean farFree) {
         int n = points.length;
         int segments = closed ? n : n - 1;
         ShellModel m = new ShellModel(laminate) {
@@ -55,6 +69,9 @@ final class Tubes {
             m.prescribe(tip, 0, -points[i][1]);
             m.prescribe(tip, 1, points[i][0] - centre);
             m.prescribe(tip, 5, 1);
+            if (!farFree) {
+                m.hold(tip, 2, 3, 4);
+            }
         }
         if (warpingFree) {
             m.hold(0, 2);
@@ -66,6 +83,19 @@ final class Tubes {
     /** Points and normals of a circle (or the slit circle, the slit at angle 0) of n segments. */
     static double circle(
             double radius, int n, boolean closed, double length, int along, double[] laminate, boolean warpingFree) {
+        return circle(radius, n, closed, length, along, laminate, warpingFree, true);
+    }
+
+    /** The same, the far section free to warp or not. */
+    static double circle(
+            double radius,
+            int n,
+            boolean closed,
+            double length,
+            int along,
+            double[] laminate,
+            boolean warpingFree,
+            boolean farFree) {
         double[][] p = new double[closed ? n : n + 1][];
         for (int i = 0; i < p.length; i++) {
             double f = 2 * Math.PI * i / n;
@@ -76,7 +106,7 @@ final class Tubes {
             double b = 2 * Math.PI * (i + 1) / n;
             return new double[] {Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)};
         };
-        return twist(p, normals, closed, closed ? 0 : -2 * radius, length, along, laminate, warpingFree);
+        return twist(p, normals, closed, closed ? 0 : -2 * radius, length, along, laminate, warpingFree, farFree);
     }
 
     /** Rectangular box b × h with k elements a wall. */

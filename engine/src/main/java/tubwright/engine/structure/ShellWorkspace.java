@@ -45,6 +45,7 @@ public final class ShellWorkspace {
 
     /** Natural membrane strains as rows on the nodal freedoms. */
     final double[] natural = new double[NATURAL * MAX_FREEDOMS];
+
     final double[] twist = new double[5];
     /** Membrane strain on the natural strains, 3 rows a point: compatible; its mean; the one used. */
     final double[][] compatible = new double[MAX_POINTS][3 * NATURAL];

@@ -21,10 +21,13 @@ class HardpointTiesTest {
     private static final String SPOTS = "19 spots over 40 × 40 quads";
     private static final Ladder LADDER = Ladder.of(Family.BEAMS, "Rigid disc on an even elastic bed", Mark.EXACT);
 
-    private final Mesh mesh = TestMeshes.grid(
-            40, 40, false, (a, b) -> new double[] {.4 * a - .2, .4 * b - .2, 0, 0, 0, 1});
+    private final Mesh mesh =
+            TestMeshes.grid(40, 40, false, (a, b) -> new double[] {.4 * a - .2, .4 * b - .2, 0, 0, 0, 1});
     private final List<ElasticTie> ties = new HardpointTies(mesh)
-            .tie(0, new Hardpoint("pick-up", "skin", new double[] {.013, .021, OFF}, RADIUS, BED, TILT, 0), mesh.nodeCount());
+            .tie(
+                    0,
+                    new Hardpoint("pick-up", "skin", new double[] {.013, .021, OFF}, RADIUS, BED, TILT, 0),
+                    mesh.nodeCount());
 
     /** Twice the energy of a unit motion of the insert, the skin moving by a rigid motion of its own, 6 numbers each. */
     private double twiceEnergy(double[] insert, double[] skin) {
@@ -67,7 +70,8 @@ class HardpointTiesTest {
                 twiceEnergy(unit(5), still));
         double tilted = BED * (RADIUS * RADIUS / 4 + OFF * OFF) + TILT;
         for (int axis = 3; axis < 5; axis++) {
-            // The two halves of the bed's second moment differ by some per cent of R²/2; here they are an eighth of the whole.
+            // The two halves of the bed's second moment differ by some per cent of R²/2; here they are an eighth of the
+            // whole.
             LADDER.within(
                     .01,
                     "Insert tilted about " + "xyz".charAt(axis - 3) + " (N·m/rad)",

@@ -24,7 +24,8 @@ class JointTiesTest {
     private static final Ladder BREDT =
             Ladder.of(Family.BEAMS, "Bredt 1896, T L/G 2πR³t, over the polygon of the facets", Mark.EXACT);
     private static final Ladder SLIP = Ladder.of(Family.BEAMS, "Bredt 1896, shear flow T/2πR² over k", Mark.EXACT);
-    private static final Ladder GEOMETRY = Ladder.of(Family.BEAMS, "Perimeter of the polygon, 2nR sin(π/n)", Mark.EXACT);
+    private static final Ladder GEOMETRY =
+            Ladder.of(Family.BEAMS, "Perimeter of the polygon, 2nR sin(π/n)", Mark.EXACT);
 
     private static Joint bond(double stiffness) {
         return new Joint("front / rear", stiffness, stiffness, stiffness, stiffness * 1e-4, 0.02, 0, 0, "bond");

@@ -17,7 +17,8 @@ import tubwright.engine.verification.ladder.Mark;
 class NafemsTest {
     private static final double ANY_ORDER = Double.NEGATIVE_INFINITY;
     private static final Ladder LE1 = Ladder.of(Family.NAFEMS, "NAFEMS LE1; plane stress converges to 93", Mark.MEMORY);
-    private static final Ladder LE2 = Ladder.of(Family.NAFEMS, "NAFEMS LE2; statics, 6M/t² and pR/t", Mark.MEMORY_CONFIRMED);
+    private static final Ladder LE2 =
+            Ladder.of(Family.NAFEMS, "NAFEMS LE2; statics, 6M/t² and pR/t", Mark.MEMORY_CONFIRMED);
     private static final Ladder LE3 = Ladder.of(Family.NAFEMS, "NAFEMS LE3", Mark.MEMORY);
     private static final Ladder LE6 = Ladder.of(Family.NAFEMS, "NAFEMS LE6", Mark.MEMORY);
     private static final Ladder STRIP =

@@ -19,7 +19,9 @@ import tubwright.engine.verification.ladder.Mark;
 class ThicknessLadderTest {
     private static final double[] THICKNESS = {1e-2, 1e-3, 1e-4};
     private static final Ladder LADDER = Ladder.of(
-            Family.OBSTACLE_COURSE, "First-order theory by harmonics and polynomials of degree 60, in the test", Mark.EXACT);
+            Family.OBSTACLE_COURSE,
+            "First-order theory by harmonics and polynomials of degree 60, in the test",
+            Mark.EXACT);
 
     @ParameterizedTest
     @EnumSource
@@ -33,7 +35,8 @@ class ThicknessLadderTest {
             most = Math.max(most, error[2]);
             least = Math.min(least, error[2]);
         }
-        // Three is asked for; the clamped hyperboloid, whose layers at t/L = 1e-4 are the steepest, misses it by little.
+        // Three is asked for; the clamped hyperboloid, whose layers at t/L = 1e-4 are the steepest, misses it by
+        // little.
         double asked = shell == RevolvedShell.CLAMPED_HYPERBOLOID ? 3.3 : 3;
         double spread = Math.max(most, 1e-3) / Math.max(least, 1e-3);
         assertTrue(spread < asked, shell.title + ": errors of three thicknesses lie apart by a factor of " + spread);

@@ -29,7 +29,8 @@ class LadderRunTest {
                 finding("changed", 1.01, "a.RunTest#y"),
                 finding("of a class taken out", 1.01, "a.GoneTest#x"));
         LadderRun now = run(Set.of("a.RunTest#y"), finding("changed", 1.02, "a.RunTest#y"));
-        Map<String, Finding> all = now.over(report, name -> !name.equals("a.GoneTest")).findings();
+        Map<String, Finding> all =
+                now.over(report, name -> !name.equals("a.GoneTest")).findings();
         assertEquals(Set.of("SOLVER | kept | ", "SOLVER | changed | "), all.keySet());
         assertEquals(1.02, all.get("SOLVER | changed | ").ours());
     }

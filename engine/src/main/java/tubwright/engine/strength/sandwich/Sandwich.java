@@ -16,11 +16,13 @@ public final class Sandwich {
     private final int coreIndex;
     private final Face outer;
     private final Face inner;
+    private final double[] compliance;
 
     private Sandwich(Laminate laminate, int coreIndex) {
         this.laminate = laminate;
         this.coreIndex = coreIndex;
         List<Layer> layers = laminate.layers();
+        compliance = laminate.stiffness().compliance();
         outer = new Face(List.copyOf(layers.subList(0, coreIndex)));
         inner = new Face(List.copyOf(layers.subList(coreIndex + 1, layers.size())));
     }
@@ -70,6 +72,17 @@ public final class Sandwich {
         double s = Math.sin(direction - ribbon());
         return core().properties().require(Property.G13) * c * c
                 + core().properties().require(Property.G23) * s * s;
+    }
+
+    /** Strains (εx, εy, γxy, κx, κy, κxy) of the whole under resultants (Nx, Ny, Nxy, Mx, My, Mxy), N/m and N. */
+    double[] strains(double[] resultants) {
+        double[] strains = new double[6];
+        for (int i = 0; i < 6; i++) {
+            for (int j = 0; j < 6; j++) {
+                strains[i] += compliance[8 * i + j] * resultants[j];
+            }
+        }
+        return strains;
     }
 
     Face face(boolean outside) {

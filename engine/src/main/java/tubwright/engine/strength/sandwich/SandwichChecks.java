@@ -4,7 +4,6 @@ package tubwright.engine.strength.sandwich;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import tubwright.engine.laminate.Climate;
 import tubwright.engine.laminate.LaminateResponse;
 import tubwright.engine.laminate.PlyState;
 import tubwright.engine.material.Core;
@@ -29,7 +28,8 @@ public final class SandwichChecks {
         this.sandwich = sandwich;
         this.load = load;
         this.knockDown = knockDown;
-        response = LaminateResponse.underResultants(sandwich.laminate(), load.resultants(), Climate.NONE);
+        response =
+                LaminateResponse.ofState(sandwich.laminate(), sandwich.strains(load.resultants()), load.resultants());
     }
 
     /** Every check, made or not made. */

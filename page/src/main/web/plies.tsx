@@ -106,7 +106,13 @@ function Tally({ bench, state, ledger }: { bench: Bench; state: BenchState; ledg
         <button type="button" disabled={!draft?.canRedo || busy} onClick={() => void bench.redo()} data-test="redo">
           Again
         </button>
-        {draft && <span class="small">answered in {figure(draft.milliseconds, 2)} ms</span>}
+        {busy ? (
+          <span class="small" role="status">
+            {ledger.ready < 0.8 ? "answering as soon as the fields of all plies are ready …" : "answering …"}
+          </span>
+        ) : (
+          draft && <span class="small">answered in {figure(draft.milliseconds, 2)} ms</span>
+        )}
       </p>
       {draft && draft.words.length > 0 && <Keep bench={bench} state={state} />}
       {draft?.note && <p class="notice">{draft.note}</p>}
@@ -202,6 +208,12 @@ function Owner({ bench, state, ledger, draft, alike, owner }: OwnerProps) {
         <span class="small">{full(owner.area, "area", state.units, 3)}</span>
       </button>
       {open && (
+        <p class="small">
+          Number and bar: {ledger.kind === "TORSION" ? "torsional" : "bending"} stiffness lost for the mass given back,{" "}
+          {unit(worthOf(ledger), state.units)}
+        </p>
+      )}
+      {open && (
         <ol class="layers" aria-label={`Layers of ${owner.name}, outer face first`}>
           {owner.stack.layers.map((layer, i) => (
             <LayerRow
@@ -243,9 +255,9 @@ function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps
     void bench.change(paired(owner, place, part, alike));
   return (
     <li class={now.count === 0 ? "gone" : ""}>
-      <svg class="section" width="72" height={height} aria-hidden="true">
-        <LayerDrawing layer={layer} width={72} height={height} />
-        {now.count > 1 && <text x={66} y={15} class="end times">×{now.count}</text>}
+      <svg class="section" width="60" height={height} aria-hidden="true">
+        <LayerDrawing layer={layer} width={60} height={height} />
+        {now.count > 1 && <text x={56} y={15} class="end times">×{now.count}</text>}
       </svg>
       <span class="label">
         <span class="number">{place}</span> {name}
@@ -331,12 +343,12 @@ function Worth({ row, ledger, units }: { row: RowView | undefined; ledger: Ledge
   const share = Math.sqrt(Math.max(0, row.lostPerKilogram) / most);
   return (
     <span class="worth">
-      <svg width="48" height="6" aria-hidden="true">
-        <rect class="track" width={48} height={6} />
-        <rect class="fill" width={48 * share} height={6} />
+      <svg width="36" height="6" aria-hidden="true">
+        <rect class="track" width={36} height={6} />
+        <rect class="fill" width={36 * share} height={6} />
       </svg>
-      <span class="small">
-        {text(row.mass * 1000, "mass", units, 3)} {units === "SI" ? "g" : "lb/1000"} · {text(row.lostPerKilogram, kind, units, 3)}
+      <span class="small" title={`${full(row.mass, "mass", units, 3)} given back; ${full(row.lostPerKilogram, kind, units, 3)} lost for it`}>
+        {text(row.lostPerKilogram, kind, units, 3)}
       </span>
     </span>
   );

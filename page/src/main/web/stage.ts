@@ -109,14 +109,13 @@ class Half {
     const shape = this.shape!;
     const colours = new Uint8Array(9 * shape.elements.length);
     const { regions } = scene.tub.view;
+    const held = regions.map((r) => r.zone === scene.marked || r.patches.some((p) => p === scene.marked || p.startsWith(`${scene.marked}: `)));
+    const fades = scene.marked !== undefined && held.includes(true);
     for (let t = 0; t < shape.elements.length; t++) {
       const e = shape.elements[t];
       let c = scene.colour(e);
-      if (scene.marked !== undefined) {
-        const region = regions[scene.tub.regions[e]];
-        if (region.zone !== scene.marked && !region.patches.some((p) => p === scene.marked || p.startsWith(`${scene.marked}: `))) {
-          c = [0, 1, 2].map((i) => Math.round(0.25 * c[i] + 0.75 * tone.ground[i])) as unknown as Rgb;
-        }
+      if (fades && !held[scene.tub.regions[e]]) {
+        c = [0, 1, 2].map((i) => Math.round(0.25 * c[i] + 0.75 * tone.ground[i])) as unknown as Rgb;
       }
       for (let k = 0; k < 3; k++) colours.set(c, 9 * t + 3 * k);
     }

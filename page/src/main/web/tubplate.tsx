@@ -101,6 +101,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
 
   return (
     <div class="plate">
+      <div class="bar top">
       <div class="looks" role="group" aria-label="Coloured by">
         {LOOKS.map((l) => (
           <button
@@ -115,6 +116,9 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </button>
         ))}
       </div>
+      {paintings[0]?.legend.ticks && <Key legend={paintings[0].legend} />}
+      </div>
+      <div class="view">
       <Canvas
         label={describe(state, paintings[0]?.legend)}
         onTurn={(dx, dy) => see(state.view && turned(state.view, dx, dy))}
@@ -132,7 +136,8 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </p>
         ))}
       </Canvas>
-      {paintings[0] && <Key legend={paintings[0].legend} />}
+      {paintings[0] && !paintings[0].legend.ticks && <Key legend={paintings[0].legend} />}
+      </div>
       <div class="handles">
         <span role="group" aria-label="Look from" class="sides">
           {(Object.keys(SIDES) as (keyof typeof SIDES)[]).map((name) => (
@@ -249,7 +254,7 @@ function Key({ legend }: { legend: Legend }) {
   if (legend.ticks) {
     const stops = Array.from({ length: 17 }, (_, i) => css(ramp(i / 16)));
     return (
-      <div class="key" role="img" aria-label={`${legend.title}, from ${legend.ticks[0].text} to ${legend.ticks.at(-1)!.text}`}>
+      <div class="key scale" role="img" aria-label={`${legend.title}, from ${legend.ticks[0].text} to ${legend.ticks.at(-1)!.text}`}>
         <span>{legend.title}</span>
         <svg viewBox="0 0 240 30" width="240" height="30" aria-hidden="true">
           {stops.map((c, i) => (

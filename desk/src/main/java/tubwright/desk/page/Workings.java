@@ -59,6 +59,13 @@ final class Workings implements AutoCloseable {
     /** Queues what the page will want: the design as written first, then what it is compared with, then the ledger. */
     void begin() {
         String first = design.asDesigned().name();
+        queue.add(Queue.Want.NOW, () -> {
+            try {
+                surface(first);
+            } catch (RuntimeException fault) {
+                // Told to whoever asks for the surface.
+            }
+        });
         answer(first, Queue.Want.SOON);
         trial(first, Queue.Want.SOON);
         design.variants().stream().skip(1).forEach(v -> answer(v.name(), Queue.Want.SOON));

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.command;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,15 +18,19 @@ import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.console.LightenSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
+import tubwright.desk.console.Terminal.Look;
+import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.TrimJson;
+import tubwright.desk.report.LightenPage;
 import tubwright.desk.text.Figures;
 import tubwright.desk.work.LightenWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
+import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.Quantity;
 import tubwright.engine.quantity.QuantityException;
-import tubwright.engine.trim.LayupRules;
+import tubwright.engine.trim.Lightened;
 
 /** {@code tubwright lighten}: the lightest layup that keeps the stiffness, with a proved bound. */
 @Command(
@@ -36,7 +44,9 @@ import tubwright.engine.trim.LayupRules;
         optionListHeading = "%n",
         footer = {
             "",
-            "Looks at stiffness only: check strength and stability of what it proposes.",
+            "Stiffness is proved; reserve factors, buckling and frequency are checked of what is found where the design's"
+                    + " targets ask for them. Ctrl-C ends it with the best so far. Writes DIR/runs/lighten (lighten.html,"
+                    + " answer.json, inputs/), replacing the one before.",
             "",
             "Examples:",
             "  tubwright lighten examples/larkspur --quick --keep \"85 %\"",
@@ -61,8 +71,11 @@ final class LightenCommand implements Callable<Integer> {
             description = "Keep a share of another case's stiffness too; may be given several times.")
     private List<String> also = new ArrayList<>();
 
-    @Option(names = "--fewest", paramLabel = "N", description = "Plies each skin keeps at least; default: 2.")
-    private int fewest = LayupRules.USUAL.fewestPlies();
+    @Option(
+            names = "--fewest",
+            paramLabel = "N",
+            description = "Plies each skin keeps at least; default: what the design's layup rules say, or 2.")
+    private Optional<Integer> fewest = Optional.empty();
 
     @Option(
             names = "--cores",
@@ -70,8 +83,30 @@ final class LightenCommand implements Callable<Integer> {
             description = "Core thicknesses in stock besides the designed, e.g. \"10 mm, 15 mm\".")
     private String cores = "";
 
+    @Option(
+            names = "--margin",
+            paramLabel = "SHARE",
+            description = "Pass every target by this share of it, e.g. \"3 %%\", for the scatter of materials.")
+    private Optional<String> margin = Optional.empty();
+
     @Option(names = "--time", paramLabel = "TIME", description = "Time to spend, e.g. \"3 min\"; default: 60 s.")
     private String time = "60 s";
+
+    @Option(names = "--watch", description = "Print every better mass or bound as it is found, on standard error.")
+    private boolean watch;
+
+    @Option(
+            names = "--scatter",
+            paramLabel = "SHARE",
+            description = "Also say which choices hang on the material data, were all stiffness lower or higher by this"
+                    + " share; takes three fifths of the time.")
+    private Optional<String> scatter = Optional.empty();
+
+    @Option(names = "--solves", paramLabel = "N", description = "Exact solutions to spend at most; default: 40.")
+    private Optional<Integer> solves = Optional.empty();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
+    private Optional<Path> out = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
     private boolean json;
@@ -87,33 +122,84 @@ final class LightenCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         LightenWork.Request request = request();
-        try (Progress progress = new Progress(terminal)) {
+        try (Interruption interruption = new Interruption();
+                Progress progress = new Progress(terminal)) {
+            progress.endsByItself();
             progress.stage("reading " + options.place());
+            Design design = TrimWork.read(options.place());
             LightenAnswer answer =
-                    LightenWork.lighten(TrimWork.read(options.place()), request, Version.text(), progress::stage);
-            progress.done();
-            if (json) {
-                terminal.out().print(TrimJson.write(answer));
-            } else {
-                LightenSummary.lines(terminal, answer).forEach(terminal::print);
-                terminal.print("");
-                terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    LightenWork.lighten(design, request, Version.text(), watcher(progress, interruption));
+            // Only now: a folder begun before the process was told to stop would be swept away.
+            try (RunFolder folder =
+                    RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("lighten")))) {
+                String document = TrimJson.write(answer);
+                folder.text(RunFolder.ANSWER, document);
+                folder.text("lighten.html", LightenPage.write(answer));
+                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
+                folder.finish();
+                progress.done();
+                if (json) {
+                    terminal.out().print(document);
+                } else {
+                    LightenSummary.lines(terminal, answer).forEach(terminal::print);
+                    terminal.print("");
+                    terminal.print("  "
+                            + terminal.look(
+                                    Look.STRONG,
+                                    RunCommand.shown(folder.target().resolve("lighten.html"))));
+                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                }
+                terminal.out().flush();
             }
         }
         return ExitCode.DONE;
     }
 
+    private LightenWork.Watcher watcher(Progress progress, Interruption interruption) {
+        return new LightenWork.Watcher() {
+            private String doing = "";
+
+            @Override
+            public void stage(String words) {
+                doing = words;
+                progress.stage(words);
+            }
+
+            @Override
+            public void step(Lightened.Step step) {
+                String words = String.format(
+                        java.util.Locale.ROOT,
+                        "%.3f kg, nothing below %.3f kg (%.1f %%)",
+                        step.mass(),
+                        step.bound(),
+                        100 * (1 - step.bound() / step.mass()));
+                if (watch) {
+                    terminal.say(words);
+                }
+                progress.stage(doing + ": " + words);
+            }
+
+            @Override
+            public boolean stop() {
+                return interruption.asked();
+            }
+        };
+    }
+
     private LightenWork.Request request() {
-        if (fewest < 1) {
-            throw new UserMistake("--fewest " + fewest + ": a skin keeps at least one ply");
+        if (fewest.filter(n -> n < 1).isPresent()) {
+            throw new UserMistake("--fewest " + fewest.get() + ": a skin keeps at least one ply");
         }
         List<Double> thicknesses = new ArrayList<>();
         for (String each : cores.split(",")) {
             if (!each.isBlank()) {
                 thicknesses.add(quantity("--cores", each.strip(), Dimension.LENGTH));
             }
+        }
+        if (solves.filter(n -> n < 2).isPresent()) {
+            throw new UserMistake("--solves " + solves.get() + ": a first design and a second are the least");
         }
         Map<String, Double> others = new LinkedHashMap<>();
         for (String each : also) {
@@ -127,7 +213,11 @@ final class LightenCommand implements Callable<Integer> {
                 options.request(),
                 keep.map(k -> share("--keep", k)),
                 others,
-                new LayupRules(fewest, thicknesses),
+                fewest.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                thicknesses,
+                margin.map(m -> share("--margin", m)).orElse(0.0),
+                scatter.map(m -> OptionalDouble.of(share("--scatter", m))).orElse(OptionalDouble.empty()),
+                solves.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 quantity("--time", time, Dimension.TIME));
     }
 

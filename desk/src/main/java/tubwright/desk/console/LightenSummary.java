@@ -31,17 +31,24 @@ public final class LightenSummary {
                 "mass",
                 significant(found.mass(), 5, " "),
                 "kg",
-                "was " + significant(answer.massBefore(), 5, " ") + " (−"
-                        + percent((answer.massBefore() - found.mass()) / answer.massBefore()) + ")");
+                "was " + significant(answer.massBefore(), 5, " ")
+                        + (found.mass() > answer.massBefore() ? " (+" : " (−")
+                        + percent(Math.abs(answer.massBefore() - found.mass()) / answer.massBefore()) + ")");
         table.row(
                 "nothing is lighter than",
                 significant(found.bound(), 5, " "),
                 "kg",
-                "gap " + significant(100 * found.gap(), 2, " ") + " % of the mass"
-                        + (found.removable() > 0
-                                ? ", " + significant(100 * (found.mass() - found.bound()) / found.removable(), 2, " ")
-                                        + " % of what the rules let go"
-                                : ""));
+                found.ended() == Lightened.End.PROVED
+                        ? "no gap"
+                        : "gap " + significant(100 * found.gap(), 2, " ") + " % of the mass"
+                                + (found.removable() > 0
+                                        ? ", "
+                                                + significant(
+                                                        100 * (found.mass() - found.bound()) / found.removable(),
+                                                        2,
+                                                        " ")
+                                                + " % of what the rules let go"
+                                        : ""));
         for (int g = 0; g < answer.goals().size(); g++) {
             LightenAnswer.Goal goal = answer.goals().get(g);
             StiffnessUnit unit = goal.unit();
@@ -83,17 +90,36 @@ public final class LightenSummary {
         lines.addAll(history.lines(terminal));
         lines.add("");
         lines.addAll(Wrap.lines(
-                "Proved for this mesh (" + fixed(answer.unknowns(), 0, " ") + " unknowns): the stiffness between"
-                        + " hardpoints, and that no choice among the candidates is lighter than the bound. Solved anew but"
-                        + " not proved: stiffness between sections. " + found.solves() + " layups and "
-                        + found.harvests() + " mixtures were solved.",
+                answer.ending() + " " + answer.trust() + " " + found.solves() + " layups and " + found.harvests()
+                        + " mixtures were solved, " + found.nodes() + " nodes searched, "
+                        + fixed(answer.unknowns(), 0, " ") + " unknowns.",
                 "  ",
                 WIDTH));
-        for (String line : Wrap.lines(
-                "Strength, buckling and vibration were not looked at, nor ply drop-offs between neighbours: check the new"
-                        + " layup before you build it.",
-                "  ! ",
-                WIDTH)) {
+        answer.massTarget().ifPresent(most -> {
+            String words = found.bound() > most
+                    ? "No layup among the candidates meets both the stiffness and the mass target of "
+                            + significant(most, 4, " ") + " kg."
+                    : found.mass() > most
+                            ? "The mass target of " + significant(most, 4, " ")
+                                    + " kg is not met, and not proved out of reach."
+                            : "The mass target of " + significant(most, 4, " ") + " kg is met.";
+            lines.addAll(Wrap.lines(words, "  ", WIDTH));
+        });
+        answer.scatter()
+                .ifPresent(s -> lines.addAll(Wrap.lines(
+                        "With material " + significant(100 * s.share(), 2, " ") + " % softer the lightest would weigh "
+                                + significant(s.lowMass(), 5, " ") + " kg, stiffer by as much "
+                                + significant(s.highMass(), 5, " ") + " kg. "
+                                + (s.loose().isEmpty()
+                                        ? "No choice hangs on it."
+                                        : "Choices that hang on it: " + String.join(", ", s.loose()) + "."),
+                        "  ",
+                        WIDTH)));
+        String careful = answer.notLookedAt().isEmpty()
+                ? ""
+                : String.join(", ", answer.notLookedAt())
+                        + ": no target, so not looked at; check the new layup before you build it.";
+        for (String line : careful.isEmpty() ? List.<String>of() : Wrap.lines(careful, "  ! ", WIDTH)) {
             lines.add(terminal.look(Look.CAREFUL, line));
         }
         return lines;

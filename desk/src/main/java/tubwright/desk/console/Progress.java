@@ -29,6 +29,17 @@ public final class Progress implements AutoCloseable {
         }
     }
 
+    /** From here on the process, told to stop, says so itself and answers with what it has. */
+    public void endsByItself() {
+        if (terminal.live()) {
+            try {
+                Runtime.getRuntime().removeShutdownHook(farewell);
+            } catch (IllegalStateException e) {
+                // The process is already ending.
+            }
+        }
+    }
+
     /** Says what is being done now. */
     public synchronized void stage(String words) {
         stage = words;

@@ -57,7 +57,11 @@ public final class RunFolder implements AutoCloseable {
         Path draft = Files.createDirectory(
                 parent.resolve(".draft-" + ProcessHandle.current().pid() + "-" + System.nanoTime()));
         RunFolder folder = new RunFolder(place, draft, newParent);
-        Runtime.getRuntime().addShutdownHook(folder.sweeper);
+        try {
+            Runtime.getRuntime().addShutdownHook(folder.sweeper);
+        } catch (IllegalStateException e) {
+            // Told to stop already: whoever still writes an answer then has the process wait for it.
+        }
         return folder;
     }
 

@@ -10,6 +10,7 @@ import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.answer.WhatIfAnswer;
 import tubwright.engine.trim.Guard;
 import tubwright.engine.trim.Interval;
+import tubwright.engine.trim.LayupCheck;
 import tubwright.engine.trim.LedgerEntry;
 import tubwright.engine.trim.Lightened;
 import tubwright.engine.trim.Owner;
@@ -118,6 +119,31 @@ public final class TrimJson {
             json.writeNumberProperty("removable_kg", answer.found().removable());
             json.writeNumberProperty("solves", answer.found().solves());
             json.writeNumberProperty("harvests", answer.found().harvests());
+            json.writeNumberProperty("nodes", answer.found().nodes());
+            json.writeStringProperty("ended", answer.found().ended().name().toLowerCase(java.util.Locale.ROOT));
+            json.writeNumberProperty("margin", answer.margin());
+            json.writeStringProperty("trust", answer.trust());
+            strings(json, "notLookedAt", answer.notLookedAt());
+            strings(json, "zonesWithoutNeighbour", answer.alone());
+            json.writeArrayPropertyStart("verified");
+            for (LayupCheck.Finding finding : answer.found().verified()) {
+                json.writeStartObject();
+                json.writeStringProperty("what", finding.what());
+                json.writeNumberProperty("value", finding.value());
+                json.writeNumberProperty("least", finding.least());
+                json.writeStringProperty("where", finding.where());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            answer.scatter().ifPresent(s -> {
+                json.writeObjectPropertyStart("scatter");
+                json.writeNumberProperty("share", s.share());
+                json.writeNumberProperty("massSofter_kg", s.lowMass());
+                json.writeNumberProperty("massStiffer_kg", s.highMass());
+                strings(json, "firm", s.firm());
+                strings(json, "loose", s.loose());
+                json.writeEndObject();
+            });
             json.writeArrayPropertyStart("targets");
             for (int g = 0; g < answer.goals().size(); g++) {
                 LightenAnswer.Goal goal = answer.goals().get(g);
@@ -147,6 +173,7 @@ public final class TrimJson {
             for (Lightened.Step step : answer.found().history()) {
                 json.writeStartObject();
                 json.writeNumberProperty("time_s", step.seconds());
+                json.writeNumberProperty("solves", step.solves());
                 json.writeNumberProperty("mass_kg", step.mass());
                 json.writeNumberProperty("massBound_kg", step.bound());
                 json.writeEndObject();
@@ -179,6 +206,12 @@ public final class TrimJson {
             json.writeStringProperty("what", guard.what());
             json.writeEndObject();
         }
+        json.writeEndArray();
+    }
+
+    private static void strings(JsonGenerator json, String name, List<String> values) {
+        json.writeArrayPropertyStart(name);
+        values.forEach(json::writeString);
         json.writeEndArray();
     }
 

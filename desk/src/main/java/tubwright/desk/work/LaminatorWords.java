@@ -23,13 +23,22 @@ final class LaminatorWords {
             String outer = missing(was.getFirst(), is.getFirst());
             String inner = missing(was.getLast(), is.getLast());
             if (outer.equals(inner)) {
-                add(parts, outer, " of each skin");
+                add(parts, "leave out ", outer, " of each skin");
             } else {
-                add(parts, outer, " of the outer skin");
-                add(parts, inner, " of the inner skin");
+                add(parts, "leave out ", outer, " of the outer skin");
+                add(parts, "leave out ", inner, " of the inner skin");
+            }
+            outer = missing(is.getFirst(), was.getFirst());
+            inner = missing(is.getLast(), was.getLast());
+            if (outer.equals(inner)) {
+                add(parts, "add ", outer, " to each skin");
+            } else {
+                add(parts, "add ", outer, " to the outer skin");
+                add(parts, "add ", inner, " to the inner skin");
             }
         } else {
-            add(parts, missing(was.getFirst(), is.getFirst()), "");
+            add(parts, "leave out ", missing(was.getFirst(), is.getFirst()), "");
+            add(parts, "add ", missing(is.getFirst(), was.getFirst()), "");
         }
         double from = core(before);
         double to = core(after);
@@ -39,9 +48,9 @@ final class LaminatorWords {
         return String.join("; ", parts);
     }
 
-    private static void add(List<String> parts, String what, String where) {
+    private static void add(List<String> parts, String verb, String what, String where) {
         if (!what.isEmpty()) {
-            parts.add("leave out " + what + where);
+            parts.add(verb + what + where);
         }
     }
 

@@ -6,12 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.design.Design;
 import tubwright.engine.design.text.Limit;
 import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.laminate.Reference;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.response.Study;
 import tubwright.engine.shape.ShapeException;
@@ -19,11 +22,17 @@ import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
+import tubwright.engine.trim.Borders;
 import tubwright.engine.trim.Layup;
 import tubwright.engine.trim.LayupRules;
 import tubwright.engine.trim.Lighten;
+import tubwright.engine.trim.LightenProblem;
 import tubwright.engine.trim.Lightened;
 import tubwright.engine.trim.LoadedTub;
+import tubwright.engine.trim.OutOfReach;
+import tubwright.engine.trim.Owner;
+import tubwright.engine.trim.Site;
+import tubwright.engine.trim.Sites;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.solver.Solvers;
 
@@ -37,18 +46,48 @@ public final class LightenWork {
      * @param on variant, leading case and mesh
      * @param keep share of the leading case's stiffness to keep; empty for the design's own target
      * @param also shares of other cases' stiffness to keep, by case name
-     * @param rules candidates keep to
+     * @param fewest plies a skin keeps; empty for what the design's layup rules say
+     * @param cores stocked, besides those of the design and its rules, m
+     * @param margin by which targets are passed, as a share of them
+     * @param scatter share by which stiffness of materials may be off; empty where that is not asked
+     * @param solves exact solutions allowed; empty for the usual
      * @param seconds to spend
      */
     public record Request(
-            TrimWork.Request on, Optional<Double> keep, Map<String, Double> also, LayupRules rules, double seconds) {
+            TrimWork.Request on,
+            Optional<Double> keep,
+            Map<String, Double> also,
+            OptionalInt fewest,
+            List<Double> cores,
+            double margin,
+            OptionalDouble scatter,
+            OptionalInt solves,
+            double seconds) {
         public Request {
             also = new LinkedHashMap<>(also);
+            cores = List.copyOf(cores);
+        }
+
+        LayupRules rules(LayupRules ofDesign) {
+            List<Double> all = new ArrayList<>(ofDesign.coreThicknesses());
+            all.addAll(cores);
+            return ofDesign.withFewest(fewest.orElse(ofDesign.fewestPlies())).withCores(all);
+        }
+    }
+
+    /** Hears how it goes and may end it. */
+    public interface Watcher extends Workbench.Listener {
+        /** A better mass or bound. */
+        default void step(Lightened.Step step) {}
+
+        /** Whether to end with what there is. */
+        default boolean stop() {
+            return false;
         }
     }
 
     /** Finds the lightest layup. */
-    public static LightenAnswer lighten(Design design, Request request, String version, Workbench.Listener listener) {
+    public static LightenAnswer lighten(Design design, Request request, String version, Watcher watcher) {
         Design.Variant variant = TrimWork.variant(design, request.on);
         Tub tub = variant.tub();
         List<Case> cases = new ArrayList<>(List.of(TrimWork.loading(tub, request.on.loading())));
@@ -56,38 +95,122 @@ public final class LightenWork {
         List<LoadedTub> loaded = new ArrayList<>();
         DirectSolver solver = Solvers.best();
         try {
-            listener.stage("mesh and solution");
+            watcher.stage("mesh and solution");
             Mesh mesh = Study.mesh(tub, TrimWork.meshSize(tub, request.on));
             Structure structure = Structure.of(tub, mesh);
             for (Case each : cases) {
                 loaded.add(LoadedTub.solve(structure, each, Layup.of(tub), solver));
             }
-            List<Lighten.Target> targets = new ArrayList<>();
-            double first = request.keep
-                    .map(share -> share * present(loaded.getFirst()))
-                    .orElseGet(() -> ofDesign(variant, loaded.getFirst()));
-            targets.add(new Lighten.Target(loaded.getFirst(), first));
-            int next = 1;
-            for (double share : request.also.values()) {
-                LoadedTub other = loaded.get(next++);
-                targets.add(new Lighten.Target(other, share * present(other)));
-            }
-            Map<String, List<Laminate>> candidates = new TreeMap<>();
-            tub.laminates().forEach((zone, laminate) -> candidates.put(zone, request.rules.thinned(laminate)));
-            listener.stage("looking for the lightest layup");
+            List<Lighten.Target> targets = targets(variant, request, loaded);
+            LayupRules rules = request.rules(variant.layupRules());
+            Borders borders = Borders.of(mesh);
+            LayupChecks checks = new LayupChecks(tub, mesh, variant.targets(), request.margin, solver);
             Lightened found;
+            Optional<LightenAnswer.Scatter> scatter = Optional.empty();
             try {
-                found = Lighten.lightest(targets, candidates, request.seconds);
-            } catch (IllegalArgumentException unreachable) {
+                List<Site> sites = Sites.of(loaded.getFirst(), rules);
+                LightenProblem problem = LightenProblem.of(loaded, sites, borders.neighbours(sites, rules));
+                double share = request.scatter.isPresent() ? 0.4 : 1;
+                found = Lighten.run(problem, targets, checks, budget(request, share), heard(watcher));
+                if (request.scatter.isPresent()) {
+                    scatter = Optional.of(scatter(problem, targets, checks, request, found, watcher));
+                }
+            } catch (OutOfReach unreachable) {
                 throw new UserMistake(unreachable.getMessage() + "\n    ask for less, or allow heavier stacks");
+            } catch (IllegalArgumentException emptied) {
+                throw new UserMistake(emptied.getMessage() + "\n    change the stack, or what \"layup rules:\" asks");
             }
-            listener.stage("solving the chosen layup anew");
-            return answer(design, variant, targets, found, mesh, version, solver);
+            watcher.stage("solving the chosen layup anew");
+            return new LightenAnswer(
+                    design.name(),
+                    variant.name(),
+                    goals(tub, targets, found, mesh, solver),
+                    loaded.getFirst().mass(Layup.of(tub)),
+                    found,
+                    changes(tub, loaded.getFirst(), found.layup()),
+                    request.margin,
+                    checks.unasked(),
+                    borders.alone(),
+                    variant.targets()
+                            .mass()
+                            .filter(l -> !l.atLeast())
+                            .map(l -> OptionalDouble.of(l.si()))
+                            .orElse(OptionalDouble.empty()),
+                    scatter,
+                    structure.unknowns(),
+                    version);
         } catch (StructureException | ShapeException fault) {
-            throw design.explain(variant, fault);
+            throw design.explain(fault);
         } finally {
             loaded.forEach(LoadedTub::close);
         }
+    }
+
+    private static Lighten.Budget budget(Request request, double share) {
+        Lighten.Budget whole = Lighten.Budget.ofSeconds(share * request.seconds);
+        return new Lighten.Budget(request.solves.orElse(whole.solves()), whole.nodes(), whole.seconds(), whole.gap());
+    }
+
+    private static Lighten.Listener heard(Watcher watcher) {
+        return new Lighten.Listener() {
+            @Override
+            public void stage(String words) {
+                watcher.stage(words);
+            }
+
+            @Override
+            public void step(Lightened.Step step) {
+                watcher.step(step);
+            }
+
+            @Override
+            public boolean stop() {
+                return watcher.stop();
+            }
+        };
+    }
+
+    private static List<Lighten.Target> targets(Design.Variant variant, Request request, List<LoadedTub> loaded) {
+        List<Lighten.Target> targets = new ArrayList<>();
+        double first = request.keep
+                .map(share -> share * present(loaded.getFirst()))
+                .orElseGet(() -> ofDesign(variant, loaded.getFirst()));
+        targets.add(new Lighten.Target(loaded.getFirst(), first * (1 + request.margin)));
+        int next = 1;
+        for (double share : request.also.values()) {
+            LoadedTub other = loaded.get(next++);
+            targets.add(new Lighten.Target(other, share * present(other) * (1 + request.margin)));
+        }
+        return targets;
+    }
+
+    /** All stiffness lower by a share is the same as all targets higher by as much, and the other way round. */
+    private static LightenAnswer.Scatter scatter(
+            LightenProblem problem,
+            List<Lighten.Target> targets,
+            LayupChecks checks,
+            Request request,
+            Lightened found,
+            Watcher watcher) {
+        double share = request.scatter.getAsDouble();
+        List<Lightened> others = new ArrayList<>();
+        for (double factor : new double[] {1 - share, 1 + share}) {
+            watcher.stage("the same with stiffness at " + Math.round(100 * factor) + " %");
+            List<Lighten.Target> moved = targets.stream()
+                    .map(t -> new Lighten.Target(t.tub(), t.stiffness() / factor))
+                    .toList();
+            others.add(Lighten.run(problem, moved, checks, budget(request, 0.3), heard(watcher)));
+        }
+        List<String> firm = new ArrayList<>();
+        List<String> loose = new ArrayList<>();
+        for (Site site : problem.sites()) {
+            Layup kept = found.layup();
+            boolean same =
+                    others.stream().noneMatch(o -> kept.differences(o.layup()).contains(site.owner()));
+            (same ? firm : loose).add(site.owner().name());
+        }
+        return new LightenAnswer.Scatter(
+                share, others.getFirst().mass(), others.getLast().mass(), firm, loose);
     }
 
     private static double present(LoadedTub tub) {
@@ -111,17 +234,9 @@ public final class LightenWork {
         return 1 / (1 / target + around);
     }
 
-    private static LightenAnswer answer(
-            Design design,
-            Design.Variant variant,
-            List<Lighten.Target> targets,
-            Lightened found,
-            Mesh mesh,
-            String version,
-            DirectSolver solver) {
-        Tub tub = variant.tub();
-        Tub lighter = tub.with(found.layup().zones(), tub.patchPlies(), tub.joints(), tub.hardpoints());
-        Structure structure = Structure.of(lighter, mesh);
+    private static List<LightenAnswer.Goal> goals(
+            Tub tub, List<Lighten.Target> targets, Lightened found, Mesh mesh, DirectSolver solver) {
+        Structure structure = Structure.of(LayupChecks.with(tub, found.layup()), mesh);
         List<LightenAnswer.Goal> goals = new ArrayList<>();
         for (Lighten.Target target : targets) {
             LoadedTub before = target.tub();
@@ -135,29 +250,55 @@ public final class LightenWork {
                         after.sectionStiffness()));
             }
         }
-        LoadedTub nominal = targets.getFirst().tub();
+        return goals;
+    }
+
+    private static List<LightenAnswer.Change> changes(Tub tub, LoadedTub nominal, Layup chosen) {
         double mass = nominal.mass(nominal.nominal());
         List<LightenAnswer.Change> changes = new ArrayList<>();
-        nominal.nominal().differences(found.layup()).forEach(owner -> {
-            Laminate was = tub.laminates().get(owner.name());
-            Laminate is = found.layup().zones().get(owner.name());
-            changes.add(new LightenAnswer.Change(
-                    owner.name(),
-                    LaminatorWords.of(was, is),
-                    Laminates.code(was),
-                    Laminates.code(is),
-                    mass - nominal.mass(nominal.nominal().withZone(owner.name(), is))));
-        });
+        for (Owner owner : nominal.nominal().differences(chosen)) {
+            String name = owner.name();
+            changes.add(
+                    switch (owner) {
+                        case Owner.Zone _ -> {
+                            Laminate was = tub.laminates().get(name);
+                            Laminate is = chosen.zones().get(name);
+                            yield new LightenAnswer.Change(
+                                    name,
+                                    LaminatorWords.of(was, is),
+                                    Laminates.code(was),
+                                    Laminates.code(is),
+                                    mass - nominal.mass(nominal.nominal().withZone(name, is)));
+                        }
+                        case Owner.Patch _ -> {
+                            Laminate was =
+                                    bare(nominal.nominal().patchesByName().get(name));
+                            Laminate is = bare(chosen.patchesByName().get(name));
+                            yield new LightenAnswer.Change(
+                                    name,
+                                    LaminatorWords.of(was, is),
+                                    Laminates.code(was),
+                                    Laminates.code(is),
+                                    mass
+                                            - nominal.mass(nominal.nominal()
+                                                    .withPatch(
+                                                            name,
+                                                            chosen.patchesByName()
+                                                                    .get(name))));
+                        }
+                        case Owner.Joint _ -> {
+                            double share = chosen.joints().getOrDefault(name, 1.0);
+                            String percent = Math.round(100 * share) + " %";
+                            yield new LightenAnswer.Change(name, "bond " + percent + " as wide", "100 %", percent, 0);
+                        }
+                    });
+        }
         changes.sort(
                 java.util.Comparator.comparingDouble(LightenAnswer.Change::mass).reversed());
-        return new LightenAnswer(
-                design.name(),
-                variant.name(),
-                goals,
-                mass,
-                found,
-                changes,
-                nominal.structure().unknowns(),
-                version);
+        return changes;
+    }
+
+    private static Laminate bare(List<Layer> plies) {
+        return new Laminate(plies, Reference.OUTER);
     }
 }

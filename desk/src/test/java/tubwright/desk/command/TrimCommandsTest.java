@@ -148,7 +148,7 @@ class TrimCommandsTest {
 
     @Test
     void lightenKeepsTheStiffnessAndWhatIfAgrees() {
-        Typed typed = typed("lighten", "--keep", "90 %", "--fewest", "1", "--time", "8 s", "--json");
+        Typed typed = typed("lighten", "--keep", "90 %", "--fewest", "1", "--solves", "8", "--time", "8 s", "--json");
         assertEquals(0, typed.code(), typed.err());
         JsonNode root = JSON.readTree(typed.out());
         JsonNode target = root.get("targets").get(0);
@@ -175,11 +175,102 @@ class TrimCommandsTest {
     }
 
     @Test
-    void lightenSaysWhatIsProvedAndWhatWasNotLookedAt() {
+    void lightenSaysWhatIsProvedAndWhatWasNotLookedAt() throws IOException {
         Typed typed = typed("lighten", "--time", "4 s");
         assertEquals(0, typed.code(), typed.err());
         assertTrue(typed.out().contains("nothing is lighter than"), typed.out());
         assertTrue(typed.out().contains("buckling"), typed.out());
+        String page = Files.readString(folder.resolve("runs/lighten/lighten.html"));
+        assertTrue(page.contains("Best mass and bound") && page.contains("<svg"));
+    }
+
+    @Test
+    void lightenChecksWhatTheTargetsAskAndKeepsToTheRulesOfTheDesign() throws IOException {
+        String text = Files.readString(folder.resolve("tub.yaml"));
+        Files.writeString(
+                folder.resolve("tub.yaml"),
+                text.replace(
+                        "\ntargets:",
+                        "\nlayup rules: {fewest plies: 2, most dropped: 1, cores: \"10, 15 mm\"}\n\ntargets:\n"
+                                + "  first torsion frequency: at least 20 Hz"));
+        Typed typed = typed("lighten", "--keep", "85 %", "--margin", "2 %", "--solves", "5", "--time", "3 s", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JSON.readTree(typed.out());
+        JsonNode verified = root.get("verified").get(0);
+        assertEquals(20 * 1.02, verified.get("least").asDouble(), 1e-9);
+        assertTrue(verified.get("value").asDouble() > 20 * 1.02);
+        JsonNode target = root.get("targets").get(0);
+        double asked = 0.85 * 1.02 * target.get("before_N_m_per_rad").asDouble();
+        assertEquals(asked, target.get("least_N_m_per_rad").asDouble(), 1e-6 * asked);
+    }
+
+    /** What the command needs, wherever the test's own launcher has it from. */
+    private static String classPath() throws Exception {
+        List<String> places = new java.util.ArrayList<>();
+        for (Class<?> each : List.of(
+                tubwright.desk.Main.class,
+                Template.class,
+                tubwright.numerics.DirectSolver.class,
+                picocli.CommandLine.class,
+                org.snakeyaml.engine.v2.api.Load.class,
+                JsonMapper.class,
+                tools.jackson.core.JsonGenerator.class,
+                com.fasterxml.jackson.annotation.JsonIgnore.class,
+                org.hipparchus.util.FastMath.class)) {
+            places.add(Path.of(each.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString());
+        }
+        return String.join(java.io.File.pathSeparator, places);
+    }
+
+    /** A process of its own is told to stop once it has a first design, as Ctrl-C does; it answers and leaves its folder. */
+    @Test
+    void lightenToldToStopAnswersWithTheBestSoFar() throws Exception {
+        List<String> command = List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Dtubwright.solver=java",
+                "-cp",
+                classPath(),
+                "tubwright.desk.Main",
+                "lighten",
+                folder.toString(),
+                "--mesh",
+                "150 mm",
+                "--keep",
+                "90 %",
+                "--cores",
+                "8 mm, 12 mm, 16 mm, 18 mm, 22 mm",
+                "--fewest",
+                "1",
+                "--time",
+                "30 min",
+                "--watch");
+        Process process = new ProcessBuilder(command).start();
+        try (var watched = process.errorReader();
+                var told = process.inputReader()) {
+            String first = watched.readLine();
+            while (first != null && !first.contains("nothing below")) {
+                first = watched.readLine();
+            }
+            assertTrue(first != null, "it ended before a first design");
+            // Not the process itself, which would close its streams.
+            process.toHandle().destroy();
+            String out = String.join("\n", told.lines().toList());
+            assertTrue(process.waitFor(60, java.util.concurrent.TimeUnit.SECONDS));
+            assertTrue(out.contains("nothing is lighter than"), out);
+            assertTrue(out.contains("Stopped before its time"), out);
+        } finally {
+            process.destroyForcibly();
+        }
+        JsonNode answer = JSON.readTree(folder.resolve("runs/lighten/answer.json"));
+        assertEquals("stopped", answer.get("ended").asString());
+        assertTrue(
+                answer.get("massBound_kg").asDouble() <= answer.get("mass_kg").asDouble());
     }
 
     @Test

@@ -14,6 +14,7 @@ import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
+import tubwright.engine.trim.LayupRules;
 
 /**
  * A design document, read and resolved.
@@ -49,8 +50,9 @@ public record Design(
      * @param targets what it must reach
      * @param tub with every name resolved
      * @param stability what of buckling and vibration it asks for
+     * @param layupRules what stacks must keep to when weight is taken out
      */
-    public record Variant(String name, Targets targets, Tub tub, StabilityAsk stability) {}
+    public record Variant(String name, Targets targets, Tub tub, StabilityAsk stability, LayupRules layupRules) {}
 
     public Design {
         variants = List.copyOf(variants);

@@ -142,7 +142,8 @@ final class DesignReader {
                 fittings.orElseThrow());
         Targets targets = Targets.of(text.targets());
         StabilityAsk ask = text.stability().map(s -> s.ask(hardpoints)).orElse(StabilityAsk.NONE);
-        return new Design.Variant(variant, targets, tub, targets.completed(ask));
+        return new Design.Variant(
+                variant, targets, tub, targets.completed(ask), LayupRulesText.rules(text.layupRules()));
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

@@ -25,6 +25,9 @@ record DesignText(
 
         @Says("What the tub must reach.") Optional<TargetsText> targets,
 
+        @Says("What stacks must keep to when weight is taken out.")
+        Optional<LayupRulesText> layupRules,
+
         @Says("The surface: frames, strips, openings and walls.")
         ShapeText shape,
 

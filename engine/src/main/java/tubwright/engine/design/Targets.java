@@ -14,6 +14,7 @@ import tubwright.engine.response.StabilityAsk;
  * @param bucklingFactor lowest over the load cases
  * @param firstTorsionFrequency Hz, free in space
  * @param firstBendingFrequency Hz, vertical, free in space
+ * @param reserveFactor in all load cases, spots at inserts left out
  */
 public record Targets(
         Optional<Limit> torsionalStiffness,
@@ -21,10 +22,17 @@ public record Targets(
         Optional<Limit> bendingStiffness,
         Optional<Limit> bucklingFactor,
         Optional<Limit> firstTorsionFrequency,
-        Optional<Limit> firstBendingFrequency) {
+        Optional<Limit> firstBendingFrequency,
+        Optional<Limit> reserveFactor) {
     /** No targets. */
     public static final Targets NONE = new Targets(
-            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     static Targets of(Optional<TargetsText> text) {
         return text.map(t -> new Targets(
@@ -33,7 +41,8 @@ public record Targets(
                         t.bendingStiffness(),
                         t.bucklingFactor(),
                         t.firstTorsionFrequency(),
-                        t.firstBendingFrequency()))
+                        t.firstBendingFrequency(),
+                        t.reserveFactor()))
                 .orElse(NONE);
     }
 

@@ -29,4 +29,8 @@ record TargetsText(
 
         @Says("First natural frequency of vertical bending, the tub free in space.")
         @In(value = Dimension.FREQUENCY, positive = true)
-        Optional<Limit> firstBendingFrequency) {}
+        Optional<Limit> firstBendingFrequency,
+
+        @Says("Least reserve factor in all load cases, spots at inserts left out; \"tubwright lighten\" keeps it.")
+        @In(value = Dimension.DIMENSIONLESS, positive = true)
+        Optional<Limit> reserveFactor) {}

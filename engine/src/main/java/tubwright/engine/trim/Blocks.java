@@ -18,6 +18,7 @@ public final class Blocks {
     private final List<Block> blocks = new ArrayList<>();
     private final List<List<Integer>> elements = new ArrayList<>();
     private final List<Map<String, Double>> pieces = new ArrayList<>();
+    private int[] ofRegion = new int[0];
 
     /**
      * One block.
@@ -56,6 +57,7 @@ public final class Blocks {
             Key key = new Key(regions.get(r).zone(), regions.get(r).patches());
             ofRegion[r] = index.computeIfAbsent(key, _ -> index.size());
         }
+        result.ofRegion = ofRegion;
         double[] areas = new double[index.size()];
         boolean[] wall = new boolean[index.size()];
         index.forEach((_, _) -> {
@@ -76,6 +78,11 @@ public final class Blocks {
     /** All of them. */
     public List<Block> all() {
         return Collections.unmodifiableList(blocks);
+    }
+
+    /** The block of a region of the mesh. */
+    int ofRegion(int region) {
+        return ofRegion[region];
     }
 
     /** Elements of a block. */

@@ -45,6 +45,24 @@ final class Constitutive {
         return c;
     }
 
+    /**
+     * The 8 × 8 matrix again; drilling goes by itself.
+     *
+     * @param mirrored whether for the other side of the car, where γxy, κxy and γyz change sign
+     */
+    static double[] matrix(double[] c, boolean mirrored) {
+        double[] matrix = new double[64];
+        for (int k = 0; k < ENTRIES - 1; k++) {
+            boolean flip = mirrored && flips(ROW[k]) != flips(COLUMN[k]);
+            matrix[8 * ROW[k] + COLUMN[k]] = flip ? -c[k] : c[k];
+        }
+        return matrix;
+    }
+
+    private static boolean flips(int strain) {
+        return strain == 2 || strain == 5 || strain == 7;
+    }
+
     /** tr(C Gᵀ), C from any place of an array of such 41 numbers. */
     static double trace(double[] c, double[] g, int offset) {
         double sum = 0;

@@ -318,6 +318,23 @@ public final class LoadedTub implements AutoCloseable {
         }
     }
 
+    /**
+     * Strain Gramians of a block between one field and many: for each of the others, in their order, the 41 numbers of
+     * Σ w ε_other ε_fieldᵀ.
+     */
+    double[] gramiansWith(int block, double[] field, List<double[]> others) {
+        return visits.gramiansWith(block, field, others);
+    }
+
+    /** K₀u of a solved field: what is left of the load when the change and the residual are taken away. */
+    double[] nominalForces(Change change, Resolve.Solved solved) {
+        double[] forces = forces(change, solved.displacements());
+        for (int i = 0; i < forces.length; i++) {
+            forces[i] = loads[i] - solved.residual()[i] - forces[i];
+        }
+        return forces;
+    }
+
     /** Gramians of several blocks, side by side. */
     double[][] gramians(int[] of, double[]... fields) {
         return visits.gramians(of, fields);

@@ -34,9 +34,10 @@ final class Resolve {
      * @param compliance bounds on c, J
      * @param displacements u, the field that gives the lower end
      * @param work uᵀKu of that field, J
+     * @param residual f − Ku of that field
      * @param steps back-substitutions it took
      */
-    record Solved(Interval compliance, double[] displacements, double work, int steps) {}
+    record Solved(Interval compliance, double[] displacements, double work, double[] residual, int steps) {}
 
     /** When an answer is good enough. */
     @FunctionalInterface
@@ -72,7 +73,10 @@ final class Resolve {
     /** Solves many changes, answers in their order, without their fields, which would fill the memory. */
     List<Solved> solve(List<Change> changes, Enough enough) {
         List<Solved> result = new ArrayList<>();
-        solve(changes, enough, (s, _) -> result.add(new Solved(s.compliance(), new double[0], s.work(), s.steps())));
+        solve(
+                changes,
+                enough,
+                (s, _) -> result.add(new Solved(s.compliance(), new double[0], s.work(), new double[0], s.steps())));
         return result;
     }
 
@@ -200,7 +204,7 @@ final class Resolve {
         }
 
         Solved solved() {
-            return new Solved(bounds, u, work, steps);
+            return new Solved(bounds, u, work, change.isNothing() ? new double[u.length] : residual, steps);
         }
     }
 }

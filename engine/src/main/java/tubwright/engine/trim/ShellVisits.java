@@ -2,6 +2,7 @@
 package tubwright.engine.trim;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import tubwright.engine.structure.ShellKernel;
 import tubwright.engine.structure.ShellWorkspace;
@@ -52,6 +53,39 @@ final class ShellVisits {
             sum.add(points, flip(e));
         }
         return sum.pairs();
+    }
+
+    /** Those between one field and many: for each of the others, in their order, Σ w ε_other ε_fieldᵀ. */
+    double[] gramiansWith(int block, double[] field, List<double[]> others) {
+        double[] sums = new double[others.size() * Constitutive.ENTRIES];
+        double[] strains = new double[0];
+        double[] one = new double[STRAINS];
+        ShellKernel kernel = kernels.get();
+        for (int e : blocks.elements(block)) {
+            ShellWorkspace points = kernel.strainPoints(e);
+            int n = points.points();
+            strains = strains.length == n * STRAINS ? strains : new double[n * STRAINS];
+            double[] local = kernel.displacements(e, field);
+            for (int p = 0; p < n; p++) {
+                points.strainAt(p, local, one);
+                mirror(one, flip(e));
+                for (int r = 0; r < STRAINS; r++) {
+                    strains[STRAINS * p + r] = points.weight(p) * one[r];
+                }
+            }
+            for (int i = 0; i < others.size(); i++) {
+                local = kernel.displacements(e, others.get(i));
+                for (int p = 0; p < n; p++) {
+                    points.strainAt(p, local, one);
+                    mirror(one, flip(e));
+                    for (int k = 0; k < Constitutive.ENTRIES; k++) {
+                        sums[i * Constitutive.ENTRIES + k] +=
+                                one[Constitutive.ROW[k]] * strains[STRAINS * p + Constitutive.COLUMN[k]];
+                    }
+                }
+            }
+        }
+        return sums;
     }
 
     /** Gramians of several blocks, side by side. */

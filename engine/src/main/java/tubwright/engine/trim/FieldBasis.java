@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.trim;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A reduced model of one case for mixtures of candidates: solved fields of designs and mixtures, made orthonormal in the
+ * nominal energy as they come, with their strain Gramians piece by piece. The best combination of them is a field like
+ * any other, so the cut it gives holds; no solution is needed for it.
+ */
+final class FieldBasis {
+    /** A field of which the basis already spans all but this share of its energy brings nothing. */
+    private static final double NEW = 1e-8;
+
+    private static final int PARALLEL = 40;
+
+    private final LoadedTub tub;
+    private final List<Piece> pieces;
+    private final List<double[]> fields = new ArrayList<>();
+    private final List<double[]> forces = new ArrayList<>();
+    /** vᵢᵀK₀vⱼ of pairs i ≤ j, j after j: all but the unit matrix. */
+    private double[] work = new double[0];
+
+    private double[] loads = new double[0];
+    /** Gramians by piece and pair. */
+    private final double[][] gramians;
+
+    FieldBasis(LoadedTub tub, List<Piece> pieces) {
+        this.tub = tub;
+        this.pieces = pieces;
+        gramians = new double[pieces.size()][0];
+        add(tub.displacements(), tub.loads());
+    }
+
+    int size() {
+        return fields.size();
+    }
+
+    /**
+     * Takes in a field.
+     *
+     * @param u displacements
+     * @param nominalForces K₀u
+     */
+    void add(double[] u, double[] nominalForces) {
+        double[] v = u.clone();
+        double[] f = nominalForces.clone();
+        double whole = LoadedTub.dot(v, f);
+        for (int pass = 0; pass < 2; pass++) {
+            for (int i = 0; i < fields.size(); i++) {
+                double share = LoadedTub.dot(fields.get(i), f);
+                subtract(v, share, fields.get(i));
+                subtract(f, share, forces.get(i));
+            }
+        }
+        double left = LoadedTub.dot(v, f);
+        if (!(left > NEW * whole)) {
+            return;
+        }
+        double scale = 1 / Math.sqrt(left);
+        for (int i = 0; i < v.length; i++) {
+            v[i] *= scale;
+            f[i] *= scale;
+        }
+        fields.add(v);
+        forces.add(f);
+        int n = fields.size();
+        loads = Arrays.copyOf(loads, n);
+        loads[n - 1] = LoadedTub.dot(tub.loads(), v);
+        work = Arrays.copyOf(work, n * (n + 1) / 2);
+        for (int i = 0; i < n; i++) {
+            work[n * (n - 1) / 2 + i] = LoadedTub.dot(fields.get(i), f);
+        }
+        IntStream.range(0, pieces.size()).parallel().forEach(p -> {
+            double[] with = pieces.get(p).gramiansWith(tub, v, fields);
+            int old = gramians[p].length;
+            gramians[p] = Arrays.copyOf(gramians[p], old + with.length);
+            System.arraycopy(with, 0, gramians[p], old, with.length);
+        });
+    }
+
+    private static void subtract(double[] a, double factor, double[] b) {
+        for (int i = 0; i < a.length; i++) {
+            a[i] -= factor * b[i];
+        }
+    }
+
+    /**
+     * The best field for a mixture.
+     *
+     * @param compliance fᵀv of it, at most the mixture's compliance, J
+     * @param coefficients of the fields
+     * @param nominal vᵀK₀v, J
+     * @param gramians Σ w εεᵀ by piece
+     */
+    record Reduced(double compliance, double[] coefficients, double nominal, double[][] gramians) {}
+
+    /**
+     * Solves the reduced model.
+     *
+     * @param stiffness of each piece
+     */
+    Reduced solve(double[][] stiffness) {
+        int n = fields.size();
+        double[] packed = work.clone();
+        double[][] parts = new double[pieces.size()][];
+        IntStream each = IntStream.range(0, pieces.size());
+        // Small tasks are not worth handing out.
+        (n > PARALLEL ? each.parallel() : each).forEach(p -> {
+            double[] step = stiffness[p].clone();
+            double[] nominal = pieces.get(p).nominal(tub);
+            for (int k = 0; k < step.length; k++) {
+                step[k] -= nominal[k];
+            }
+            parts[p] = traces(p, step);
+        });
+        for (double[] part : parts) {
+            for (int k = 0; k < packed.length; k++) {
+                packed[k] += part[k];
+            }
+        }
+        double[] a = new double[n * n];
+        for (int j = 0, at = 0; j < n; j++) {
+            for (int i = 0; i <= j; i++, at++) {
+                a[i * n + j] = packed[at];
+                a[j * n + i] = packed[at];
+            }
+        }
+        double[] q = SmallSystem.nearSolution(a, loads, n);
+        double compliance = 0;
+        double nominal = 0;
+        for (int j = 0, at = 0; j < n; j++) {
+            compliance += loads[j] * q[j];
+            for (int i = 0; i <= j; i++, at++) {
+                nominal += (i == j ? 1 : 2) * q[i] * q[j] * work[at];
+            }
+        }
+        double[][] sums = new double[pieces.size()][];
+        for (int p = 0; p < sums.length; p++) {
+            sums[p] = combined(p, q);
+        }
+        return new Reduced(compliance, q, nominal, sums);
+    }
+
+    private double[] traces(int p, double[] step) {
+        int entries = step.length;
+        double[] g = gramians[p];
+        double[] result = new double[g.length / entries];
+        for (int k = 0, at = 0; k < result.length; k++) {
+            double sum = 0;
+            for (int e = 0; e < entries; e++) {
+                sum += step[e] * g[at++];
+            }
+            result[k] = sum;
+        }
+        return result;
+    }
+
+    /** Σ qᵢqⱼ Gᵢⱼ; only ever traced with symmetric matrices, so that ij may stand for ji. */
+    private double[] combined(int p, double[] q) {
+        int entries = pieces.get(p).entries();
+        double[] g = gramians[p];
+        double[] sum = new double[entries];
+        for (int j = 0, at = 0; j < q.length; j++) {
+            for (int i = 0; i <= j; i++) {
+                double weight = (i == j ? 1 : 2) * q[i] * q[j];
+                for (int e = 0; e < entries; e++) {
+                    sum[e] += weight * g[at++];
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** Displacements of a reduced answer and the nominal forces that go with them, for solving on. */
+    Resolve.Start start(double[] coefficients) {
+        double[] u = new double[fields.getFirst().length];
+        double[] f = new double[u.length];
+        for (int j = 0; j < coefficients.length; j++) {
+            subtract(u, -coefficients[j], fields.get(j));
+            subtract(f, -coefficients[j], forces.get(j));
+        }
+        return new Resolve.Start(u, f);
+    }
+}

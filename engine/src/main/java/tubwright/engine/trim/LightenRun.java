@@ -1,0 +1,537 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.trim;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** One search for the lightest layup: what it knows, and the order in which it goes about it. */
+final class LightenRun implements Search.Judge {
+    /** Targets give way by so much, and printed intervals are widened by it. */
+    private static final double ROUNDING = 1e-9;
+
+    private static final double EXACT = 1e-8;
+    private static final double HARVEST = 1e-4;
+    /** How well the relaxation is solved, share of the compliance. */
+    private static final double RELAXED = 2e-4;
+
+    private static final int MOST_HARVESTS = 40;
+    private static final int MOST_ROUNDS = 400;
+    private static final int MOST_FIELDS = 120;
+    private static final int MOST_DESCENT = 8;
+    private static final int SMALL_SEARCH = 300;
+    private static final int AT_ONCE = 10;
+    /** How far beyond its row a design's surroundings reach, share of the compliance. */
+    private static final double[] SURROUNDINGS = {2e-3, 5e-3, 1e-2, 2e-2};
+
+    private static final int MOST_KICKS = 12;
+    private static final long SEED = 17;
+
+    final LightenProblem problem;
+    final int[] active;
+    final double[] most;
+    final RowMaker maker;
+    private final Anew anew;
+    private final List<Lighten.Target> targets;
+    private final LayupCheck check;
+    private final Lighten.Budget budget;
+    private final Lighten.Listener listener;
+    private final List<Row> cuts = new ArrayList<>();
+    /** Candidates not tried any more on the way down, because a check has failed with them; the bound knows nothing of it. */
+    private final boolean[] banned;
+
+    private final Set<List<Integer>> refused = new HashSet<>();
+    private final List<Lightened.Step> history = new ArrayList<>();
+    private final Random random = new Random(SEED);
+    private final long start = System.nanoTime();
+    private int solves;
+    private int harvests;
+    private int nodes;
+    private double bound;
+    private Optional<Design> best = Optional.empty();
+    private List<LayupCheck.Finding> verified = List.of();
+    private String failed = "";
+    private double[] reducedAt = new double[0];
+    private FieldBasis.Reduced[] reduced = new FieldBasis.Reduced[0];
+
+    /**
+     * A choice solved.
+     *
+     * @param solved by tub of the problem; those without a target are not solved
+     * @param met whether all stiffness targets are met
+     */
+    record Design(int[] choice, double mass, Resolve.Solved[] solved, double[][][] gramians, boolean met) {
+        double compliance(int t) {
+            return solved[t].compliance().high();
+        }
+    }
+
+    LightenRun(
+            LightenProblem problem,
+            List<Lighten.Target> targets,
+            LayupCheck check,
+            Lighten.Budget budget,
+            Lighten.Listener listener) {
+        this.problem = problem;
+        this.targets = List.copyOf(targets);
+        this.check = check;
+        this.budget = budget;
+        this.listener = listener;
+        most = new double[problem.tubs.size()];
+        Arrays.fill(most, Double.POSITIVE_INFINITY);
+        for (Lighten.Target target : targets) {
+            int t = problem.tubs.indexOf(target.tub());
+            if (t < 0) {
+                throw new IllegalArgumentException("a target's tub is none of the problem's");
+            }
+            most[t] = Math.min(most[t], target.compliance() * (1 + ROUNDING));
+        }
+        active = IntStream.range(0, most.length)
+                .filter(t -> most[t] < Double.POSITIVE_INFINITY)
+                .toArray();
+        maker = new RowMaker(problem, most);
+        anew = new Anew(problem);
+        banned = new boolean[problem.masses.length];
+        bound = problem.lightestMass();
+    }
+
+    Lightened run() {
+        listener.stage("a first design");
+        Design first = new Reach(this).first();
+        int[] designed = problem.asDesigned();
+        if (best.isEmpty() || problem.mass(designed) < best.get().mass - 1e-9) {
+            solve(designed);
+        }
+        if (best.isEmpty()) {
+            throw new OutOfReach("the stiffness targets can be met, but not with " + failed);
+        }
+        descend(best.orElseThrow());
+        listener.stage("ply after ply on the reduced model");
+        new Greedy(this).from(first.choice).ifPresent(this::descend);
+        listener.stage("the lightest mixture");
+        harvest();
+        listener.stage("around the best design");
+        improve();
+        listener.stage("branch and bound");
+        prove();
+        return answer();
+    }
+
+    private Lightened answer() {
+        Design found = best.orElseThrow();
+        List<Interval> reached = new ArrayList<>();
+        for (Lighten.Target target : targets) {
+            Interval c = found.solved[problem.tubs.indexOf(target.tub())]
+                    .compliance()
+                    .outward(ROUNDING);
+            reached.add(
+                    new Interval(target.tub().stiffness(c.high()), target.tub().stiffness(c.low())));
+        }
+        double nominal = problem.tubs.getFirst().mass(problem.nominal);
+        return new Lightened(
+                problem.layup(found.choice),
+                found.mass,
+                reached,
+                Math.min(bound, found.mass),
+                nominal - problem.lightestMass(),
+                solves,
+                harvests,
+                nodes,
+                ended(),
+                verified,
+                history);
+    }
+
+    private Lightened.End ended() {
+        if (closed()) {
+            return Lightened.End.PROVED;
+        }
+        if (listener.stop()) {
+            return Lightened.End.STOPPED;
+        }
+        if (late()) {
+            return Lightened.End.TIME;
+        }
+        return enough() ? Lightened.End.GAP : Lightened.End.BUDGET;
+    }
+
+    private double seconds() {
+        return (System.nanoTime() - start) * 1e-9;
+    }
+
+    private boolean late() {
+        return seconds() > budget.seconds();
+    }
+
+    private boolean closed() {
+        return best.isPresent() && bound >= best.get().mass * (1 - Search.SAME);
+    }
+
+    private boolean enough() {
+        return best.isPresent() && (best.get().mass - bound) / best.get().mass <= budget.gap();
+    }
+
+    /** Whether to end: all is known, or what may be spent is spent, or somebody says so. */
+    boolean over() {
+        return best.isPresent() && (closed() || enough() || late() || listener.stop());
+    }
+
+    private boolean spent(int reserve) {
+        return over() || solves >= budget.solves() - reserve;
+    }
+
+    /** The part of the time from the beginning is used up. */
+    private boolean past(double share) {
+        return seconds() > share * budget.seconds();
+    }
+
+    /** Solves a choice whole, keeps what it teaches, and the design where it is the best so far. */
+    Design solve(int[] choice) {
+        double[][] stiffness = problem.stiffness(problem.whole(choice));
+        Change change = problem.change(stiffness);
+        Resolve.Solved[] solved = anew.solve(active, stiffness, change, EXACT);
+        double[][][] gramians = new double[most.length][][];
+        boolean met = allowed(choice);
+        for (int t : active) {
+            gramians[t] = learn(t, change, solved[t], choice);
+            met &= solved[t].compliance().high() <= most[t];
+        }
+        solves++;
+        double mass = problem.mass(choice);
+        if (met && (best.isEmpty() || mass < best.get().mass - 1e-9)) {
+            for (int t : active) {
+                solved[t] = anew.certified(t, change, solved[t], EXACT);
+                met &= solved[t].compliance().high() <= most[t];
+            }
+            Design design = new Design(choice, mass, solved, gramians, met);
+            if (met && passes(design)) {
+                best = Optional.of(design);
+                note();
+            }
+            return design;
+        }
+        return new Design(choice, mass, solved, gramians, met);
+    }
+
+    private double[][] learn(int t, Change change, Resolve.Solved solved, int[] about) {
+        double[] u = solved.displacements();
+        double[] nominal = problem.tubs.get(t).nominalForces(change, solved);
+        if (problem.bases.get(t).size() < MOST_FIELDS) {
+            problem.bases.get(t).add(u, nominal);
+        }
+        reducedAt = new double[0];
+        double[][] gramians = maker.gramians(t, u);
+        cuts.add(maker.cut(
+                t,
+                gramians,
+                LoadedTub.dot(u, nominal),
+                LoadedTub.dot(problem.tubs.get(t).loads(), u),
+                about));
+        return gramians;
+    }
+
+    private boolean allowed(int[] choice) {
+        Set<Integer> stacks = new HashSet<>();
+        for (int s = 0; s < choice.length; s++) {
+            stacks.add(problem.stacks[problem.offset[s] + choice[s]]);
+        }
+        stacks.remove(-1);
+        return problem.neighbours.kept(choice) && stacks.size() <= problem.neighbours.mostStacks();
+    }
+
+    /** Asks the check; where it fails, the candidates to blame and lighter ones beside them are passed over from now on. */
+    private boolean passes(Design design) {
+        List<LayupCheck.Finding> findings = check.check(problem.layup(design.choice));
+        boolean passed = true;
+        for (LayupCheck.Finding finding : findings) {
+            if (!finding.met()) {
+                passed = false;
+                failed = finding.words();
+                ban(design.choice, finding.owners());
+            }
+        }
+        if (passed) {
+            verified = findings;
+        } else {
+            refused.add(Arrays.stream(design.choice).boxed().toList());
+        }
+        return passed;
+    }
+
+    private void ban(int[] choice, List<Owner> owners) {
+        for (int s = 0; s < choice.length; s++) {
+            if (owners.contains(problem.sites.get(s).owner())) {
+                double own = problem.masses[problem.offset[s] + choice[s]];
+                double heaviest = Arrays.stream(problem.masses, problem.offset[s], problem.offset[s + 1])
+                        .max()
+                        .orElseThrow();
+                for (int j = problem.offset[s]; j < problem.offset[s + 1]; j++) {
+                    banned[j] |= problem.masses[j] <= own && own < heaviest;
+                }
+            }
+        }
+    }
+
+    private void note() {
+        if (best.isPresent()) {
+            Lightened.Step step =
+                    new Lightened.Step(seconds(), solves, best.get().mass, Math.min(bound, best.get().mass));
+            history.add(step);
+            listener.step(step);
+        }
+    }
+
+    private void raise(double proved) {
+        if (proved > bound) {
+            boolean worthTelling = proved - bound > 1e-4 * bound;
+            bound = proved;
+            if (worthTelling || closed()) {
+                note();
+            }
+        }
+    }
+
+    Search search(double[] cost, Search.Judge judge) {
+        return new Search(cost, problem.offset, problem.neighbours, problem.stacks, judge);
+    }
+
+    /** A search on the way down: candidates banned are left out. */
+    void begin(Search search) {
+        boolean[] allowed = new boolean[banned.length];
+        for (int j = 0; j < allowed.length; j++) {
+            allowed[j] = !banned[j];
+        }
+        search.start(allowed);
+    }
+
+    /** Goes down by flexibility rows until nothing changes. */
+    private void descend(Design from) {
+        Design design = from;
+        for (int step = 0; step < MOST_DESCENT && design.met && !spent(0); step++) {
+            Optional<int[]> next = lightestUnderRows(design, 0, new boolean[banned.length]);
+            if (next.isEmpty()) {
+                return;
+            }
+            design = solve(next.get());
+        }
+    }
+
+    /** The lightest choice the rows of a design allow, if it is lighter than the design. */
+    private Optional<int[]> lightestUnderRows(Design design, double heavier, boolean[] without) {
+        Search search = search(problem.masses, new Taken(problem));
+        for (int t : active) {
+            search.add(maker.flexibility(t, design.gramians[t], design.compliance(t), design.choice, 0));
+        }
+        search.below(design.mass - problem.base + heavier - 1e-9);
+        boolean[] allowed = new boolean[banned.length];
+        for (int j = 0; j < allowed.length; j++) {
+            allowed[j] = !banned[j] && !without[j];
+        }
+        search.start(allowed);
+        search.run(SMALL_SEARCH, true, this::over);
+        return search.best();
+    }
+
+    /** Solves the relaxation: cuts of the reduced model while it knows any, else of a mixture solved for the purpose. */
+    private void harvest() {
+        Relaxation relaxation = new Relaxation(problem.masses, problem.offset);
+        boolean[] all = new boolean[problem.masses.length];
+        Arrays.fill(all, true);
+        double[] unused = new double[all.length];
+        List<Row> rows = new ArrayList<>();
+        cuts.forEach(c -> rows.add(c.scaled()));
+        double before = 0;
+        for (int round = 0; round < MOST_ROUNDS && !over() && !past(0.5); round++) {
+            Relaxation.Answer answer = relaxation.solve(all, rows);
+            raise(problem.base + relaxation.bound(answer.multipliers(), all, rows, unused));
+            if (!answer.feasible()) {
+                return;
+            }
+            double[] mixture = answer.mixture();
+            for (int i = rows.size() - 1; i >= 0 && round % 10 == 9; i--) {
+                if (!(answer.multipliers()[i] > 0)) {
+                    rows.remove(i);
+                }
+            }
+            List<Row> more = problem.neighbours.missed(mixture, problem.offset, 1e-6);
+            boolean stalled = round % 20 == 19 && bound - before < 2e-5 * bound;
+            before = round % 20 == 19 ? bound : before;
+            if (more.isEmpty() && !stalled) {
+                more = inOut(mixture);
+            }
+            if (more.isEmpty()) {
+                if (harvests >= MOST_HARVESTS || mixtureSolved(mixture)) {
+                    return;
+                }
+                more = cuts.subList(cuts.size() - active.length, cuts.size());
+            }
+            more.forEach(r -> rows.add(r.scaled()));
+        }
+    }
+
+    /** Cuts of the reduced model half way to the best design if they part with the mixture, else at the mixture. */
+    private List<Row> inOut(double[] mixture) {
+        double[] centre = problem.whole(best.orElseThrow().choice);
+        for (double inward : new double[] {0.5, 0.2, 0}) {
+            double[] point = new double[mixture.length];
+            for (int j = 0; j < point.length; j++) {
+                point[j] = inward * centre[j] + (1 - inward) * mixture[j];
+            }
+            List<Row> more = new ArrayList<>();
+            for (Row row : rows(point)) {
+                if (row.scaled().missedBy(mixture) > 1e-5) {
+                    more.add(row);
+                }
+            }
+            if (!more.isEmpty()) {
+                return more;
+            }
+        }
+        return List.of();
+    }
+
+    /** Solves a mixture; says whether it meets the targets, so that the relaxation is solved. */
+    private boolean mixtureSolved(double[] mixture) {
+        double[][] stiffness = problem.stiffness(mixture);
+        Change change = problem.change(stiffness);
+        boolean met = true;
+        Resolve.Solved[] solved = anew.solve(active, stiffness, change, HARVEST);
+        for (int t : active) {
+            met &= solved[t].compliance().low() <= most[t] * (1 + RELAXED);
+            learn(t, change, solved[t], problem.rounded(mixture));
+        }
+        harvests++;
+        return met;
+    }
+
+    /** Searches wider and wider around the best design, and kicks it out of its place now and then. */
+    private void improve() {
+        int wide = 0;
+        for (int kick = 0; kick < MOST_KICKS && !spent(2) && !past(0.6); ) {
+            double before = best.orElseThrow().mass;
+            if (wide < SURROUNDINGS.length) {
+                around(SURROUNDINGS[wide++]);
+            } else {
+                kick();
+                kick++;
+            }
+            if (best.orElseThrow().mass < before - 1e-9) {
+                descend(best.orElseThrow());
+                wide = 0;
+            }
+        }
+    }
+
+    private void around(double slack) {
+        Design design = best.orElseThrow();
+        Search search = search(problem.masses, this);
+        cuts.forEach(search::add);
+        for (int t : active) {
+            search.add(maker.flexibility(t, design.gramians[t], design.compliance(t), design.choice, slack));
+        }
+        search.below(design.mass - problem.base);
+        begin(search);
+        search.run(SMALL_SEARCH, true, () -> spent(0) || past(0.6));
+    }
+
+    /** Forbids the present candidates of a few sites drawn by lot and goes down again. */
+    private void kick() {
+        Design design = best.orElseThrow();
+        boolean[] without = new boolean[banned.length];
+        int sites = problem.sites.size();
+        for (int k = Math.min(sites, 2 + random.nextInt(3)); k > 0; k--) {
+            int s = random.nextInt(sites);
+            without[problem.offset[s] + design.choice[s]] =
+                    problem.sites.get(s).candidates().size() > 1;
+        }
+        lightestUnderRows(design, 0.02 * design.mass, without)
+                .filter(choice ->
+                        !refused.contains(Arrays.stream(choice).boxed().toList()))
+                .ifPresent(choice -> descend(solve(choice)));
+    }
+
+    /** Branch and bound over all candidates. */
+    private void prove() {
+        Search search = search(problem.masses, this);
+        cuts.forEach(search::add);
+        boolean[] all = new boolean[problem.masses.length];
+        Arrays.fill(all, true);
+        search.start(all);
+        while (!over() && nodes < budget.nodes() && !search.done()) {
+            search.below(best.orElseThrow().mass - problem.base);
+            int before = search.nodes();
+            search.run(Math.min(AT_ONCE, budget.nodes() - nodes), false, this::over);
+            nodes += search.nodes() - before;
+            raise(problem.base + search.bound());
+        }
+        if (search.done()) {
+            raise(problem.base + search.bound());
+        }
+    }
+
+    @Override
+    public List<Row> rows(double[] mixture) {
+        reduce(mixture);
+        List<Row> rows = new ArrayList<>();
+        for (int t : active) {
+            if (reduced[t].compliance() > most[t] * (1 + 1e-7)) {
+                rows.add(maker.cut(
+                        t,
+                        reduced[t].gramians(),
+                        reduced[t].nominal(),
+                        reduced[t].compliance(),
+                        problem.rounded(mixture)));
+            }
+        }
+        return rows;
+    }
+
+    FieldBasis.Reduced[] reduce(double[] mixture) {
+        if (reducedAt != mixture) {
+            double[][] stiffness = problem.stiffness(mixture);
+            reduced = new FieldBasis.Reduced[most.length];
+            for (int t : active) {
+                reduced[t] = problem.bases.get(t).solve(stiffness);
+            }
+            reducedAt = mixture;
+        }
+        return reduced;
+    }
+
+    @Override
+    public Search.Verdict judge(int[] choice) {
+        if (refused.contains(Arrays.stream(choice).boxed().toList())) {
+            return new Search.Verdict(false, List.of(), false);
+        }
+        if (solves >= budget.solves()) {
+            return new Search.Verdict(false, List.of(), true);
+        }
+        int before = cuts.size();
+        Design design = solve(choice);
+        if (design.met) {
+            boolean taken = best.isPresent() && best.get() == design;
+            return new Search.Verdict(taken, List.of(), false);
+        }
+        double[] whole = problem.whole(choice);
+        List<Row> rows = cuts.subList(before, cuts.size()).stream()
+                .filter(r -> r.scaled().missedBy(whole) > 1e-6)
+                .toList();
+        return new Search.Verdict(false, rows, false);
+    }
+
+    @Override
+    public Search.Blur blur(double[] mixture) {
+        reduce(mixture);
+        double[] key = new double[mixture.length];
+        double[] ofSite = new double[problem.sites.size()];
+        for (int t : active) {
+            maker.blur(reduced[t].gramians(), mixture, 1 / most[t], key, ofSite);
+        }
+        return new Search.Blur(ofSite, key);
+    }
+}

@@ -85,7 +85,7 @@ final class TubRun {
 
     private static void report(Design design, List<VariantAnswer> answers) throws IOException {
         Workbench.Request request = new Workbench.Request(
-                List.of(), OptionalDouble.empty(), false, false, "2026-01-01T00:00:00Z", "benchmark");
+                List.of(), List.of(), OptionalDouble.empty(), false, false, "2026-01-01T00:00:00Z", "benchmark");
         RunAnswer answer = Gathering.of(design, List.of(design.asDesigned()), answers, request);
         long length = Note.write(answer).length() + AnswerJson.write(answer).length();
         if (length == 0) {

@@ -46,6 +46,11 @@ public final class FakeBench implements Workbench {
             }
 
             @Override
+            public List<String> cases() {
+                return List.of("torsion", "bending", "bump");
+            }
+
+            @Override
             public List<Path> files() {
                 return List.of(file);
             }

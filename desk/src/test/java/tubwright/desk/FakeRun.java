@@ -28,7 +28,9 @@ import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.InstalledAnswer;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.Reserve;
+import tubwright.engine.response.ReserveMap;
 import tubwright.engine.response.ReserveTable;
+import tubwright.engine.response.SheetState;
 import tubwright.engine.response.Stability;
 import tubwright.engine.response.TwistLine;
 import tubwright.engine.response.VariantAnswer;
@@ -113,7 +115,10 @@ public final class FakeRun {
                 COUPLE,
                 Optional.of(line(soft)),
                 energy(mesh, w),
-                new CaseAnswer.Fields(u, w));
+                new CaseAnswer.Fields(u, w),
+                soft == 1
+                        ? Optional.empty()
+                        : Optional.of(new SheetState(24, 3, "flank, x 900 to 1500 mm", 0.6, 0.91)));
         CaseAnswer bend = new CaseAnswer(
                 "bending",
                 CaseAnswer.Kind.BENDING,
@@ -136,7 +141,7 @@ public final class FakeRun {
                 14.2,
                 mesh,
                 quality(mesh),
-                reserves(),
+                reserves(mesh),
                 Stability.NONE,
                 installed(mass));
     }
@@ -165,7 +170,7 @@ public final class FakeRun {
                 new InstalledAnswer.Masses(mass, 280, 320)));
     }
 
-    private static ReserveTable reserves() {
+    private static ReserveTable reserves(Mesh mesh) {
         Reserve crack = new Reserve(
                 "bump",
                 "Tsai-Wu",
@@ -177,6 +182,7 @@ public final class FakeRun {
                 1.32,
                 "none",
                 false,
+                0,
                 "Tsai and Wu 1971");
         Reserve insert = new Reserve(
                 "braking",
@@ -189,12 +195,29 @@ public final class FakeRun {
                 2.4,
                 "none",
                 true,
+                0.012,
                 "ESA PSS-03-1202");
         return new ReserveTable(
                 List.of(insert, crack),
                 List.of(new Check.NotChecked("joints between pieces", List.of("a check by hand"))),
                 Map.of("bump", "common practice, no source"),
-                "Plies by maximum stress, at 20 °C; strengths as the materials give them (no knock-down chosen).");
+                "Plies by maximum stress, at 20 °C; strengths as the materials give them (no knock-down chosen).",
+                Optional.of(map(mesh)));
+    }
+
+    /** Factors that fall along the tub, two modes and two cases by halves. */
+    private static ReserveMap map(Mesh mesh) {
+        int elements = mesh.elementCount();
+        double[] factor = new double[elements];
+        int[] mode = new int[elements];
+        int[] load = new int[elements];
+        for (int e = 0; e < elements; e++) {
+            factor[e] = 1 + 5.0 * e / elements;
+            mode[e] = e % 3 == 0 ? 1 : 0;
+            load[e] = 2 * e < elements ? 0 : 1;
+        }
+        return new ReserveMap(
+                factor, mode, load, List.of("fibre compression", "shear of the core"), List.of("braking", "bump"));
     }
 
     private static MeshQuality quality(Mesh mesh) {

@@ -9,8 +9,8 @@ public final class ReserveWords {
     /** How to read the table. */
     public static final String ASIDE =
             "The factor on a case's loads at which it gives way, lowest first; the stress left"
-                    + " by the cure stays as it is. A first crack between fibres is no break. * at an insert, where stress"
-                    + " depends on the mesh: settle it by a finer mesh or a test.";
+                    + " by the cure stays as it is. A first crack between fibres is no break. * where stress depends on the"
+                    + " mesh: at an insert, or on a patch that is small for the elements. What was not checked is no pass.";
 
     private ReserveWords() {}
 
@@ -18,6 +18,16 @@ public final class ReserveWords {
     public static String value(Reserve row) {
         String number = row.value() >= 100 ? "> 100" : String.format(Locale.ROOT, "%.2f", row.value());
         return number + (row.local() ? " *" : "");
+    }
+
+    /** What would settle a factor that depends on the mesh; empty where nothing is to settle. */
+    public static String settles(Reserve row) {
+        if (!row.local()) {
+            return "";
+        }
+        return row.settledBy() > 0
+                ? String.format(Locale.ROOT, "elements of %.0f mm here (--mesh), or a test", 1e3 * row.settledBy())
+                : "a test";
     }
 
     /** What gives way. */

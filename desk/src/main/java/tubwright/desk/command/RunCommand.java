@@ -59,6 +59,9 @@ final class RunCommand implements Callable<Integer> {
                     + " design as written is called \"as designed\".")
     private List<String> variants = new ArrayList<>();
 
+    @Option(names = "--case", paramLabel = "NAME", description = "Compute this case only; may be given several times.")
+    private List<String> cases = new ArrayList<>();
+
     @Option(
             names = "--mesh",
             paramLabel = "SIZE",
@@ -108,7 +111,7 @@ final class RunCommand implements Callable<Integer> {
             // Begun before computing, so that a place that cannot be written to is found out now and not at the end.
             try (RunFolder folder = RunFolder.begin(target)) {
                 RunAnswer answer = draft.run(
-                        new Workbench.Request(variants, size, quick, stability, stamp(), Version.text()),
+                        new Workbench.Request(variants, cases, size, quick, stability, stamp(), Version.text()),
                         progress::stage);
                 progress.stage("writing the report");
                 String document = RunFiles.write(folder, answer);
@@ -142,13 +145,18 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private void checkNames(Workbench.Draft draft) {
-        for (String variant : variants) {
-            if (!draft.variants().contains(variant)) {
-                String nearest = NearestName.of(variant, draft.variants())
+        known("variant", variants, draft.variants(), draft.tub());
+        known("case", cases, draft.cases(), draft.tub());
+    }
+
+    private static void known(String what, List<String> wanted, List<String> names, String tub) {
+        for (String name : wanted) {
+            if (!names.contains(name)) {
+                String nearest = NearestName.of(name, names)
                         .map(n -> "; did you mean \"" + n + "\"?")
                         .orElse("");
-                throw new UserMistake("there is no variant \"" + variant + "\"" + nearest + "\n    " + draft.tub()
-                        + " has: " + String.join(", ", draft.variants()));
+                throw new UserMistake("there is no " + what + " \"" + name + "\"" + nearest + "\n    " + tub + " has: "
+                        + String.join(", ", names));
             }
         }
     }

@@ -10,6 +10,7 @@ import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
@@ -21,6 +22,7 @@ import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.ReserveTable;
+import tubwright.engine.response.SheetState;
 import tubwright.engine.response.VariantAnswer;
 
 /** The answer of a run in one screenful. */
@@ -154,9 +156,22 @@ public final class RunSummary {
             table.row(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row));
         }
         lines.addAll(table.lines(terminal));
-        quiet("* at an insert, where stress depends on the mesh. " + reserves.strengths() + " "
+        quiet("* where stress depends on the mesh" + finer(rows) + ". " + reserves.strengths() + " "
                 + reserves.notChecked().size()
                 + " checks were not made for want of data: see the report.");
+    }
+
+    /** The mesh that would settle the rows shown, if one would. */
+    private static String finer(List<Reserve> rows) {
+        double size = rows.stream()
+                .limit(RESERVES)
+                .mapToDouble(Reserve::settledBy)
+                .filter(s -> s > 0)
+                .min()
+                .orElse(0);
+        return size > 0
+                ? ": elements of " + fixed(1000 * size, 0, GAP) + " mm there, or a test, would settle it"
+                : ": a test would settle it";
     }
 
     private void mass() {
@@ -204,6 +219,30 @@ public final class RunSummary {
                                 .filter(k -> k > 0)
                                 .map(k -> significant(perDegree(k), 3, GAP))
                                 .orElse("–"))));
+        Reading.torsion(answer.main()).ifPresent(t -> {
+            if (answer.variants().stream().anyMatch(v -> sheet(v, t.name()).isPresent())) {
+                table.row(cells(
+                        "sheet first buckles in shear at, N·m",
+                        v -> sheet(v, t.name())
+                                .map(s -> significant(
+                                        s.firstFactor()
+                                                * Reading.named(v, t.name())
+                                                        .orElseThrow()
+                                                        .load(),
+                                        2,
+                                        GAP))
+                                .orElse("–")));
+            }
+            if (answer.variants().stream()
+                    .anyMatch(
+                            v -> sheet(v, t.name()).filter(s -> s.buckled() > 0).isPresent())) {
+                table.row(cells(
+                        "torsion with the sheet buckled by " + fixed(t.load(), 0, GAP) + " N·m",
+                        v -> Reading.named(v, t.name())
+                                .map(c -> fixed(perDegree(c.stiffnessUnderLoad()), 0, GAP))
+                                .orElse("–")));
+            }
+        });
         table.row(cells("mass, kg", v -> significant(v.mass().whole().mass(), 4, GAP)));
         table.row(cells(
                 "torsion per mass, N·m/deg/kg",
@@ -219,6 +258,10 @@ public final class RunSummary {
         table.row(cells("fasteners", v -> Integer.toString(v.fastenerCount())));
         lines.addAll(table.lines(terminal));
         ratio();
+    }
+
+    private static Optional<SheetState> sheet(VariantAnswer variant, String name) {
+        return Reading.named(variant, name).flatMap(CaseAnswer::sheet);
     }
 
     private void ratio() {

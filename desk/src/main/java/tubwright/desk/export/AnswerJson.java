@@ -10,6 +10,7 @@ import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.Converged;
 import tubwright.engine.response.EnergyShare;
 import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.SheetState;
 import tubwright.engine.response.TwistLine;
 import tubwright.engine.response.VariantAnswer;
 
@@ -155,6 +156,7 @@ public final class AnswerJson {
         number("frontStation_m", answer.frontStation());
         number("rearStation_m", answer.rearStation());
         json.writeStringProperty("includes", answer.includes());
+        sheet(answer);
         number(torsion ? "couple_N_m" : "force_N", answer.load());
         answer.twistLine().ifPresent(this::twistLine);
         json.writeArrayPropertyStart("energy");
@@ -167,6 +169,21 @@ public final class AnswerJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void sheet(CaseAnswer answer) {
+        if (answer.sheet().isEmpty()) {
+            json.writeNullProperty("sheet");
+            return;
+        }
+        SheetState sheet = answer.sheet().get();
+        json.writeObjectPropertyStart("sheet");
+        json.writeNumberProperty("panels", sheet.panels());
+        json.writeNumberProperty("buckled", sheet.buckled());
+        json.writeStringProperty("firstPanel", sheet.firstPanel());
+        number("firstFactor", sheet.firstFactor());
+        number("stiffnessLeft", sheet.stiffnessLeft());
         json.writeEndObject();
     }
 

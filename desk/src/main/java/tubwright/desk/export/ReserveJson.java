@@ -38,6 +38,11 @@ final class ReserveJson {
             json.writeNumberProperty("reserveFactor", AnswerJson.tidy(row.value()));
             json.writeStringProperty("knockDowns", row.knockDown());
             json.writeBooleanProperty("atInsert", row.local());
+            if (row.settledBy() > 0) {
+                json.writeNumberProperty("settledByMeshSize_m", AnswerJson.tidy(row.settledBy()));
+            } else {
+                json.writeNullProperty("settledByMeshSize_m");
+            }
             json.writeStringProperty("basis", row.basis());
             json.writeEndObject();
         }

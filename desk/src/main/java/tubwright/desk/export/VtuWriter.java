@@ -27,10 +27,14 @@ import tubwright.engine.structure.Mode;
  * section, base64, each array packed by zlib in blocks.
  *
  * <p>Points carry displacement and rotation of every case and, where answered, shapes of buckling and vibration; cells carry energy density of every case, laminate thickness
- * and mass per area, and numbers for zone, piece and part whose names stand in the field data, in order.
+ * and mass per area, and numbers for zone, piece and part whose names stand in the field data, in order; with load cases also the
+ * lowest reserve factor over them, with its mode and case (-1 for none).
  */
 public final class VtuWriter {
     private static final int BLOCK = 1 << 16;
+    /** Reserve factors are cut off here, since viewers do not like infinity. */
+    private static final double MOST_FACTOR = 1000;
+
     private static final byte QUADRILATERAL = 9;
     private static final byte TRIANGLE = 5;
 
@@ -72,6 +76,10 @@ public final class VtuWriter {
         names("zone", zones);
         names("piece", pieces);
         names("part", parts);
+        variant.reserves().map().ifPresent(map -> {
+            names("reserve mode", map.modes());
+            names("reserve case", map.loads());
+        });
         xml.append("    <Piece NumberOfPoints=\"" + mesh.nodeCount() + "\" NumberOfCells=\"" + mesh.elementCount()
                 + "\">\n");
         pointData(variant);
@@ -185,6 +193,15 @@ public final class VtuWriter {
             directions[i] = (float) mesh.referenceDirections()[i];
         }
         floats("reference direction", 3, directions);
+        variant.reserves().map().ifPresent(map -> {
+            float[] factors = new float[map.factor().length];
+            for (int e = 0; e < factors.length; e++) {
+                factors[e] = (float) Math.min(map.factor()[e], MOST_FACTOR);
+            }
+            floats("lowest reserve factor", 1, factors);
+            ints("reserve mode", map.mode());
+            ints("reserve case", map.load());
+        });
         xml.append("      </CellData>\n");
     }
 

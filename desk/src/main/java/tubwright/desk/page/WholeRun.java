@@ -80,7 +80,8 @@ final class WholeRun {
             try (RunFolder folder =
                     RunFolder.begin(project.folder().resolve("runs").resolve("latest"))) {
                 answer = draft.run(
-                        new Workbench.Request(List.of(), OptionalDouble.empty(), false, false, stamp, version),
+                        new Workbench.Request(
+                                List.of(), List.of(), OptionalDouble.empty(), false, false, stamp, version),
                         new Workbench.Listener() {
                             @Override
                             public void stage(String words) {

@@ -104,6 +104,47 @@ public final class TubPicture {
     }
 
     /**
+     * The tub with one level of the ramp on each element, not smoothed: for values that may jump from zone to zone.
+     *
+     * @param levels 0 (quiet) to 1 (hot) per element
+     * @param from the side looked from
+     * @param cut whether the left half is taken away
+     * @param width pixels
+     */
+    public Picture levels(double[] levels, View.From from, boolean cut, int width) {
+        double[] values = new double[4 * mesh.elementCount()];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = Math.clamp(levels[i / 4], 0, 1);
+        }
+        int[] ramp = Palette.ramp();
+        Scene scene = new Scene(mesh, mesh.nodes(), values, e -> ramp, edges, cut, Optional.empty());
+        View view = View.fit(mesh.nodes(), from, width, MARGIN);
+        return new Picture(Finish.shrink(scene.paint(view)), view, List.of());
+    }
+
+    /**
+     * Elements by kind, each kind in its own colour and numbered from 1 where there is most room.
+     *
+     * @param kinds kind of each element from 0; negative for none, left in plain paper colour
+     * @param count number of kinds
+     * @param from the side looked from
+     * @param cut whether the left half is taken away
+     * @param width pixels
+     */
+    public Picture kinds(int[] kinds, int count, View.From from, boolean cut, int width) {
+        int[][] ramps = new int[count + 1][];
+        ramps[0] = Palette.plain(PAPER);
+        for (int k = 0; k < count; k++) {
+            ramps[k + 1] = Palette.plain(Palette.kind(k));
+        }
+        double[] values = new double[4 * mesh.elementCount()];
+        Scene scene = new Scene(mesh, mesh.nodes(), values, e -> ramps[kinds[e] + 1], edges, cut, Optional.empty());
+        View view = View.fit(mesh.nodes(), from, width, MARGIN);
+        Rasteriser painted = scene.paint(view);
+        return new Picture(Finish.shrink(painted), view, Roomiest.labels(painted, kinds, count));
+    }
+
+    /**
      * The tub twisted out of all proportion, its undeformed edges drawn through it.
      *
      * @param displacements 6 numbers per node, m and rad

@@ -19,6 +19,7 @@ import tubwright.desk.picture.View.From;
 import tubwright.desk.text.Figures;
 import tubwright.engine.mesh.Region;
 import tubwright.engine.response.CaseAnswer;
+import tubwright.engine.response.ReserveMap;
 import tubwright.engine.response.Stability;
 import tubwright.engine.response.VariantAnswer;
 
@@ -82,6 +83,21 @@ final class Gallery {
         orders.add(new Order("zones cut", () -> first.zones(zones, From.INTO_THE_CUT, true, 880)));
         orders.add(new Order("profile", () -> first.plain(From.SIDE, 1224, 3)));
         modes(main, first, orders);
+        main.reserves().map().ifPresent(map -> {
+            double[] used = Arrays.stream(map.factor())
+                    .map(f -> ReserveSection.level(f))
+                    .toArray();
+            orders.add(new Order("reserve", () -> first.levels(used, From.THREE_QUARTER_FRONT, false, 1160)));
+            orders.add(new Order("reserve cut", () -> first.levels(used, From.INTO_THE_CUT, true, 1160)));
+            orders.add(new Order(
+                    "reserve mode",
+                    () -> first.kinds(
+                            near(map, map.mode()), map.modes().size(), From.THREE_QUARTER_FRONT, false, 880)));
+            orders.add(new Order(
+                    "reserve case",
+                    () -> first.kinds(
+                            near(map, map.load()), map.loads().size(), From.THREE_QUARTER_FRONT, false, 880)));
+        });
         for (int v = 1; v < answer.variants().size(); v++) {
             VariantAnswer variant = answer.variants().get(v);
             TubPicture painter = painters.get(v);
@@ -132,6 +148,15 @@ final class Gallery {
     /** Names of pictures that begin so, in the order of painting. */
     List<String> names(String prefix) {
         return plates.keySet().stream().filter(n -> n.startsWith(prefix)).toList();
+    }
+
+    /** Kinds of the elements whose reserve factor is worth a colour; the others have none. */
+    private static int[] near(ReserveMap map, int[] kinds) {
+        int[] near = kinds.clone();
+        for (int e = 0; e < near.length; e++) {
+            near[e] = map.factor()[e] > ReserveSection.FAR ? -1 : near[e];
+        }
+        return near;
     }
 
     /** The picture of that name, if it was painted. */

@@ -21,6 +21,7 @@ import tubwright.desk.picture.TubPicture.Label;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.response.CaseAnswer;
 import tubwright.engine.response.MassAnswer;
+import tubwright.engine.response.SheetState;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.structure.Part;
 
@@ -81,6 +82,7 @@ final class MakeSections {
                                 .filter(k -> k > 0)
                                 .map(k -> perDegree(k)),
                         Optional.of(3)));
+        Reading.torsion(answer.main()).ifPresent(t -> sheet(table, variants, t));
         row(table, variants, "Mass", "kg", v -> Optional.of(v.mass().whole().mass()), Optional.of(4));
         row(
                 table,
@@ -104,6 +106,33 @@ final class MakeSections {
                             p, "plate", name, name + ", on the same colours and for the same couple")));
         }
         return table.append("</div>").toString();
+    }
+
+    /** When thin sheet buckles, and what stiffness it leaves where the case's own couple buckles it. */
+    private static void sheet(StringBuilder table, List<VariantAnswer> variants, CaseAnswer torsion) {
+        Function<VariantAnswer, Optional<SheetState>> state =
+                v -> Reading.named(v, torsion.name()).flatMap(CaseAnswer::sheet);
+        if (variants.stream().noneMatch(v -> state.apply(v).isPresent())) {
+            return;
+        }
+        row(
+                table,
+                variants,
+                "Sheet first buckles in shear at",
+                "N·m",
+                v -> state.apply(v).map(s -> s.firstFactor() * torsion.load()),
+                Optional.of(2));
+        if (variants.stream()
+                .anyMatch(v -> state.apply(v).filter(s -> s.buckled() > 0).isPresent())) {
+            row(
+                    table,
+                    variants,
+                    "Torsional stiffness with the sheet buckled by " + significant(torsion.load(), 4, NARROW_SPACE)
+                            + " N·m",
+                    "N·m/deg",
+                    v -> Reading.named(v, torsion.name()).map(c -> perDegree(c.stiffnessUnderLoad())),
+                    Optional.empty());
+        }
     }
 
     private static double perUnit(CaseAnswer answer) {
@@ -195,7 +224,7 @@ final class MakeSections {
     private static String zones(RunAnswer answer, Gallery gallery) {
         StringBuilder body = new StringBuilder("<div class=\"pair\">");
         for (String name : List.of("zones", "zones cut")) {
-            gallery.plate(name).ifPresent(p -> body.append(labelled(p)));
+            gallery.plate(name).ifPresent(p -> body.append(labelled(p, "Zones by number", "")));
         }
         body.append("</div>");
         for (VariantAnswer variant : answer.variants()) {
@@ -246,15 +275,17 @@ final class MakeSections {
                 .collect(java.util.stream.Collectors.joining(", "));
     }
 
-    private static String labelled(Gallery.Plate plate) {
+    /** A picture with numbers on it. */
+    static String labelled(Gallery.Plate plate, String what, String caption) {
         int width = plate.picture().image().width();
         int height = plate.picture().image().height();
-        Svg svg = new Svg(width, height, "Zones by number").image(plate.uri(), 0, 0, width, height);
+        Svg svg = new Svg(width, height, what).image(plate.uri(), 0, 0, width, height);
         for (Label label : plate.picture().labels()) {
             svg.circle("tag", label.x(), label.y(), 15);
             svg.text("tagged middle", label.x(), label.y() + 6, label.text());
         }
-        return "<figure class=\"plate\">" + svg.done() + "</figure>";
+        return "<figure class=\"plate\">" + svg.done()
+                + (caption.isEmpty() ? "" : "<figcaption>" + escape(caption) + "</figcaption>") + "</figure>";
     }
 
     private static String joints(RunAnswer answer) {

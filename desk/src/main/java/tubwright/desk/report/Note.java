@@ -27,7 +27,7 @@ public final class Note {
         sections.add(Summary.section(answer));
         sections.addAll(TwistSections.of(answer, gallery));
         sections.add(InstalledSection.of(answer));
-        sections.add(ReserveSection.of(answer));
+        sections.add(ReserveSection.of(answer, gallery));
         sections.addAll(StabilitySection.of(answer, gallery));
         sections.addAll(MakeSections.of(answer, gallery));
         sections.addAll(TrustSections.of(answer));

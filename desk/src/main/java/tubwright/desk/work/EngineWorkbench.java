@@ -14,6 +14,7 @@ import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.response.Study;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.Case;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
@@ -60,6 +61,15 @@ public final class EngineWorkbench implements Workbench {
         }
 
         @Override
+        public List<String> cases() {
+            return design.variants().stream()
+                    .flatMap(v -> v.tub().cases().stream())
+                    .map(Case::name)
+                    .distinct()
+                    .toList();
+        }
+
+        @Override
         public List<Path> files() {
             return List.of(design.file());
         }
@@ -76,7 +86,7 @@ public final class EngineWorkbench implements Workbench {
                     names.stream().map(n -> design.variant(n).orElseThrow()).toList();
             List<VariantAnswer> answers = new ArrayList<>();
             for (int v = 0; v < chosen.size(); v++) {
-                Tub tub = chosen.get(v).tub();
+                Tub tub = only(chosen.get(v).tub(), request.cases());
                 double factor = request.meshSize().orElse(tub.meshSize()) / tub.meshSize();
                 List<Double> sizes = (request.quick() ? QUICK_SIZES : Study.USUAL_SIZES)
                         .stream().map(s -> s * factor).toList();
@@ -97,6 +107,20 @@ public final class EngineWorkbench implements Workbench {
                 }
             }
             return Gathering.of(design, chosen, answers, request);
+        }
+
+        /** The tub with the wanted cases alone; all where none is named. */
+        private static Tub only(Tub tub, List<String> names) {
+            if (names.isEmpty()) {
+                return tub;
+            }
+            List<Case> cases =
+                    tub.cases().stream().filter(c -> names.contains(c.name())).toList();
+            if (cases.isEmpty()) {
+                throw new UserMistake("variant \"" + tub.variant() + "\" has none of the cases "
+                        + String.join(", ", names) + "\n    leave it out with --variant, or name another case");
+            }
+            return tub.withCases(cases);
         }
     }
 }

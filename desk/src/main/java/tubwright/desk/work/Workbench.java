@@ -36,6 +36,9 @@ public interface Workbench {
         /** Names of the variants, as designed first. */
         List<String> variants();
 
+        /** Names of the cases of all variants. */
+        List<String> cases();
+
         /** The files it was read from. */
         List<Path> files();
 
@@ -50,6 +53,7 @@ public interface Workbench {
      * What to compute.
      *
      * @param variants names; empty for all
+     * @param cases names; empty for all
      * @param meshSize finest mesh size, m; empty for the design's own
      * @param quick whether to be content with coarser meshes
      * @param stability whether to answer buckling and frequencies even where the design does not ask
@@ -58,6 +62,7 @@ public interface Workbench {
      */
     record Request(
             List<String> variants,
+            List<String> cases,
             OptionalDouble meshSize,
             boolean quick,
             boolean stability,
@@ -65,6 +70,7 @@ public interface Workbench {
             String version) {
         public Request {
             variants = List.copyOf(variants);
+            cases = List.copyOf(cases);
         }
     }
 

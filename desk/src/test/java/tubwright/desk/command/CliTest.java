@@ -71,10 +71,21 @@ class CliTest {
     @Test
     void optionsReachTheEngine() {
         FakeBench bench = new FakeBench();
-        Typed.on(bench, "run", folder.toString(), "--mesh", "12 mm", "--quick", "--variant", "aluminium");
+        Typed.on(
+                bench,
+                "run",
+                folder.toString(),
+                "--mesh",
+                "12 mm",
+                "--quick",
+                "--variant",
+                "aluminium",
+                "--case",
+                "bump");
         assertEquals(0.012, bench.asked.meshSize().orElseThrow(), 1e-15);
         assertTrue(bench.asked.quick());
         assertEquals(List.of("aluminium"), bench.asked.variants());
+        assertEquals(List.of("bump"), bench.asked.cases());
     }
 
     @Test
@@ -90,6 +101,7 @@ class CliTest {
     @Test
     void anUnknownVariantIsRefusedAndTheNearestNamed() throws IOException {
         refused(1, "did you mean \"aluminium\"?", "run", folder.toString(), "--variant", "aluminum");
+        refused(1, "there is no case \"bumb\"; did you mean \"bump\"?", "run", folder.toString(), "--case", "bumb");
     }
 
     @Test

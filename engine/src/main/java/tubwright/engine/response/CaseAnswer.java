@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param twistLine for torsion, from the finest mesh
  * @param energy shares, largest first
  * @param fields the finest mesh's fields
+ * @param sheet how thin metal sheet stands under the load, where there is any
  */
 public record CaseAnswer(
         String name,
@@ -28,7 +29,35 @@ public record CaseAnswer(
         double load,
         Optional<TwistLine> twistLine,
         List<EnergyShare> energy,
-        Fields fields) {
+        Fields fields,
+        Optional<SheetState> sheet) {
+
+    /** Of a tub without thin metal sheet. */
+    public CaseAnswer(
+            String name,
+            Kind kind,
+            Converged stiffness,
+            double frontStation,
+            double rearStation,
+            String includes,
+            double load,
+            Optional<TwistLine> twistLine,
+            List<EnergyShare> energy,
+            Fields fields) {
+        this(
+                name,
+                kind,
+                stiffness,
+                frontStation,
+                rearStation,
+                includes,
+                load,
+                twistLine,
+                energy,
+                fields,
+                Optional.empty());
+    }
+
     /** Torsion or bending. */
     public enum Kind {
         TORSION,
@@ -50,6 +79,11 @@ public record CaseAnswer(
     public double stiffnessAtHardpoints() {
         double energy = energy().stream().mapToDouble(EnergyShare::energy).sum();
         return energy > 0 ? load * load / (2 * energy) : Double.NaN;
+    }
+
+    /** The stiffness with the sheet as it stands under the load: buckled where it buckles. N·m/rad or N/m. */
+    public double stiffnessUnderLoad() {
+        return stiffness.value() * sheet.map(SheetState::stiffnessLeft).orElse(1.0);
     }
 
     public CaseAnswer {

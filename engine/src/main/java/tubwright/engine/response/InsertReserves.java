@@ -123,6 +123,7 @@ final class InsertReserves {
                                     made.reserveFactor(),
                                     basis.knockDown().name(),
                                     false,
+                                    0,
                                     made.basis()));
                         }
                     }

@@ -204,12 +204,16 @@ final class JointReserves {
                     key.mode(),
                     "",
                     false,
-                    key.line(),
+                    at.at().tee()
+                            ? key.line() + " on "
+                                    + mesh.region(at.at().point().onto()).piece()
+                            : key.line(),
                     "",
                     at.at().point().place(),
                     at.check().reserveFactor(),
                     (at.at().fasteners().isPresent() ? basis.knockDown() : KnockDown.NONE).name(),
                     false,
+                    0,
                     at.check().basis() + (core ? "; core run out before the joint" : "")));
         });
     }

@@ -20,13 +20,20 @@ final class PlyReserves {
     private final Structure structure;
     private final Laminate[] laminates;
     private final LayerStresses[] regions;
+    private final Resolution resolution;
     private final StrengthBasis basis;
     private final ShellKernel kernel;
 
-    PlyReserves(Structure structure, Laminate[] laminates, LayerStresses[] regions, StrengthBasis basis) {
+    PlyReserves(
+            Structure structure,
+            Laminate[] laminates,
+            LayerStresses[] regions,
+            Resolution resolution,
+            StrengthBasis basis) {
         this.structure = structure;
         this.laminates = laminates;
         this.regions = regions;
+        this.resolution = resolution;
         this.basis = basis;
         kernel = new ShellKernel(structure);
     }
@@ -55,24 +62,42 @@ final class PlyReserves {
         worst.forEach((key, at) -> rows.add(row(key, at, sweep.where(c, at.region(), at.slot(), key.kind()), load, u)));
     }
 
-    private Reserve row(Key key, Worst at, int where, String load, double[] u) {
+    /** Adds every element's lowest factor of fibres to a map. */
+    void map(PlySweep sweep, List<double[]> fields, ReserveMap.Builder map) {
+        for (int e = 0; e < structure.mesh().elementCount(); e++) {
+            double value = sweep.lowest(e);
+            if (value < Double.POSITIVE_INFINITY) {
+                LayerStresses.Slot slot =
+                        regions[structure.mesh().elementRegions()[e]].slots().get(sweep.lowestSlot(e));
+                int c = sweep.lowestCase(e);
+                map.lower(e, c, value, mode(slot, sweep.lowestWhere(e), fields.get(c), true));
+            }
+        }
+    }
+
+    /** How a slot fails at a place under displacements u. */
+    private String mode(LayerStresses.Slot slot, int where, double[] u, boolean fibre) {
         int e = where >> 3;
         int p = where >> 1 & 3;
         int side = where & 1;
-        LayerStresses.Slot slot = regions[at.region()].slots().get(at.slot());
         ShellWorkspace w = kernel.strainPoints(e);
         double[] strains = new double[ShellWorkspace.STRAINS];
         w.strainAt(p, kernel.displacements(e, u), strains);
         double[] stress = new double[3];
         slot.stress(strains, side, stress);
         double[] residual = java.util.Arrays.copyOfRange(slot.residual(), 3 * side, 3 * side + 3);
-        boolean fibre = key.kind() % 2 == 0;
-        PlyFailure failure = slot.criterion().assess(stress, residual, fibre);
-        String mode = switch (failure) {
+        return switch (slot.criterion().assess(stress, residual, fibre)) {
             case PlyFailure.Reached reached -> words(reached.mode());
             case PlyFailure.ByResidualStress broken -> words(broken.mode()) + " by cure stress alone";
             case PlyFailure.Never _ -> "";
         };
+    }
+
+    private Reserve row(Key key, Worst at, int where, String load, double[] u) {
+        int e = where >> 3;
+        LayerStresses.Slot slot = regions[at.region()].slots().get(at.slot());
+        boolean fibre = key.kind() % 2 == 0;
+        String mode = mode(slot, where, u, fibre);
         Layer layer = laminates[at.region()].layers().get(slot.layer());
         return new Reserve(
                 load,
@@ -90,6 +115,7 @@ final class PlyReserves {
                 at.value(),
                 basis.knockDown().name(),
                 key.kind() >= 2,
+                resolution.settledBy(e),
                 slot.criterion().basis());
     }
 

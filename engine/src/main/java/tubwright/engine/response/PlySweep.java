@@ -22,7 +22,7 @@ final class PlySweep {
     private final Structure structure;
     private final List<double[]> fields;
     private final LayerStresses[] regions;
-    private final boolean[] local;
+    private final Resolution resolution;
     private final int[] elements;
     private final int[] offset;
     /** One row a case: {@link #KINDS} factors a slot, and the element, point and surface of each. */
@@ -30,18 +30,24 @@ final class PlySweep {
 
     private final int[][] where;
     private final float[][] means;
+    /** Lowest factor of each element's fibres over all cases, and its case, slot, and point and surface. */
+    private final float[] lowest;
+
+    private final int[] lowestCase;
+    private final int[] lowestSlot;
+    private final byte[] lowestAt;
 
     /**
      * @param fields displacements of each case
      * @param regions ready by region
-     * @param local per element: at an insert
+     * @param resolution where margins depend on the mesh
      */
-    PlySweep(Structure structure, List<double[]> fields, LayerStresses[] regions, boolean[] local) {
+    PlySweep(Structure structure, List<double[]> fields, LayerStresses[] regions, Resolution resolution) {
         this(
                 structure,
                 fields,
                 regions,
-                local,
+                resolution,
                 IntStream.range(0, structure.mesh().elementCount()).toArray());
     }
 
@@ -51,12 +57,17 @@ final class PlySweep {
      * @param regions {@link LayerStresses#NONE} where none of the elements lies
      * @param elements in rising order
      */
-    PlySweep(Structure structure, List<double[]> fields, LayerStresses[] regions, boolean[] local, int[] elements) {
+    PlySweep(
+            Structure structure,
+            List<double[]> fields,
+            LayerStresses[] regions,
+            Resolution resolution,
+            int[] elements) {
         this.structure = structure;
         this.elements = elements;
         this.fields = fields;
         this.regions = regions;
-        this.local = local;
+        this.resolution = resolution;
         offset = new int[regions.length + 1];
         for (int r = 0; r < regions.length; r++) {
             offset[r + 1] = offset[r] + KINDS * regions[r].slots().size();
@@ -67,7 +78,13 @@ final class PlySweep {
         for (double[] each : least) {
             Arrays.fill(each, Double.POSITIVE_INFINITY);
         }
+        int all = structure.mesh().elementCount();
         int count = elements.length;
+        lowest = new float[all];
+        lowestCase = new int[all];
+        lowestSlot = new int[all];
+        lowestAt = new byte[all];
+        Arrays.fill(lowest, Float.POSITIVE_INFINITY);
         List<double[][]> found = IntStream.range(0, CHUNKS)
                 .parallel()
                 .mapToObj(k -> sweep((int) ((long) count * k / CHUNKS), (int) ((long) count * (k + 1) / CHUNKS)))
@@ -95,6 +112,26 @@ final class PlySweep {
         return where[c][offset[region] + KINDS * slot + kind];
     }
 
+    /** Lowest factor of an element's fibres over all cases; infinite if nothing fails. */
+    double lowest(int element) {
+        return lowest[element];
+    }
+
+    /** Case of {@link #lowest}. */
+    int lowestCase(int element) {
+        return lowestCase[element];
+    }
+
+    /** Slot of {@link #lowest}. */
+    int lowestSlot(int element) {
+        return lowestSlot[element];
+    }
+
+    /** Where {@link #lowest} was found, as {@link #where}. */
+    int lowestWhere(int element) {
+        return 8 * element + lowestAt[element];
+    }
+
     /** Mean strains (εx, εy, γxy, κx, κy, κxy, γxz, γyz) of an element. */
     double[] mean(int c, int element) {
         double[] mean = new double[STRAINS];
@@ -111,39 +148,61 @@ final class PlySweep {
             Arrays.fill(found[c], Double.POSITIVE_INFINITY);
         }
         ShellKernel kernel = new ShellKernel(structure);
-        double[] strains = new double[ShellWorkspace.STRAINS];
+        double[][] strains = new double[4][ShellWorkspace.STRAINS];
         double[] stress = new double[3];
+        double[] least = new double[2];
+        int[] at = new int[2];
         for (int i = from; i < to; i++) {
             int e = elements[i];
             int region = structure.mesh().elementRegions()[e];
             List<LayerStresses.Slot> slots = regions[region].slots();
             ShellWorkspace w = kernel.strainPoints(e);
+            int points = w.points();
+            int kind = resolution.doubtful(e) ? 2 : 0;
             for (int c = 0; c < cases; c++) {
                 double[] u = kernel.displacements(e, fields.get(c));
-                for (int p = 0; p < w.points(); p++) {
-                    w.strainAt(p, u, strains);
+                for (int p = 0; p < points; p++) {
+                    w.strainAt(p, u, strains[p]);
                     for (int k = 0; k < STRAINS; k++) {
-                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
+                        means[c][STRAINS * e + k] += (float) (strains[p][k] / points);
                     }
-                    for (int s = 0; s < slots.size(); s++) {
-                        LayerStresses.Slot slot = slots.get(s);
-                        int at = offset[region] + KINDS * s + (local[e] ? 2 : 0);
+                }
+                for (int s = 0; s < slots.size(); s++) {
+                    LayerStresses.Slot slot = slots.get(s);
+                    Arrays.fill(least, Double.POSITIVE_INFINITY);
+                    for (int p = 0; p < points; p++) {
                         for (int side = 0; side < 2; side++) {
-                            slot.stress(strains, side, stress);
+                            slot.stress(strains[p], side, stress);
                             double[] r = slot.residual();
                             int q = 3 * side;
                             int lowered = slot.criterion()
-                                    .lower(stress[0], stress[1], stress[2], r[q], r[q + 1], r[q + 2], found[c], at);
+                                    .lower(stress[0], stress[1], stress[2], r[q], r[q + 1], r[q + 2], least, 0);
                             for (int k = 0; k < 2; k++) {
                                 if ((lowered & 1 << k) != 0) {
-                                    found[cases + c][at + k] = 8.0 * e + 2 * p + side;
+                                    at[k] = 2 * p + side;
                                 }
                             }
                         }
                     }
+                    keep(found, cases, c, e, s, offset[region] + KINDS * s + kind, least, at);
                 }
             }
         }
         return found;
+    }
+
+    private void keep(double[][] found, int cases, int c, int e, int slot, int place, double[] least, int[] at) {
+        for (int k = 0; k < 2; k++) {
+            if (least[k] < found[c][place + k]) {
+                found[c][place + k] = least[k];
+                found[cases + c][place + k] = 8.0 * e + at[k];
+            }
+        }
+        if (least[0] < lowest[e]) {
+            lowest[e] = (float) least[0];
+            lowestCase[e] = c;
+            lowestSlot[e] = slot;
+            lowestAt[e] = (byte) at[0];
+        }
     }
 }

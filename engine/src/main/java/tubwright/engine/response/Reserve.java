@@ -13,8 +13,10 @@ package tubwright.engine.response;
  * @param place m, 3 numbers
  * @param value factor on the case's loads at which it gives way
  * @param knockDown what was taken off the strengths
- * @param local true inside an insert's footprint or next to it, where stress depends on the mesh: a mesh finer than the
- *     insert, or a test, would settle it
+ * @param local true where stress depends on the mesh: inside an insert's footprint or next to it, on a patch that is small
+ *     for the elements
+ * @param settledBy element size that would settle it, m; 0 where no finer mesh is asked for (where {@code local}, a test
+ *     would)
  * @param basis formula and source, in one line
  */
 public record Reserve(
@@ -28,4 +30,5 @@ public record Reserve(
         double value,
         String knockDown,
         boolean local,
+        double settledBy,
         String basis) {}

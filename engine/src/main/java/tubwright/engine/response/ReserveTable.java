@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tubwright.engine.strength.Check;
 
 /**
@@ -15,11 +16,16 @@ import tubwright.engine.strength.Check;
  * @param notChecked what could not be checked, each once: no pass
  * @param loads names of the cases looked at, with where their loads come from
  * @param strengths in one sentence: criteria, temperature, knock-downs; empty without load cases
+ * @param map the lowest factor of every element of the mesh, where there are load cases
  */
 public record ReserveTable(
-        List<Reserve> rows, List<Check.NotChecked> notChecked, Map<String, String> loads, String strengths) {
+        List<Reserve> rows,
+        List<Check.NotChecked> notChecked,
+        Map<String, String> loads,
+        String strengths,
+        Optional<ReserveMap> map) {
     /** Of a tub without load cases. */
-    public static final ReserveTable NONE = new ReserveTable(List.of(), List.of(), Map.of(), "");
+    public static final ReserveTable NONE = new ReserveTable(List.of(), List.of(), Map.of(), "", Optional.empty());
 
     public ReserveTable {
         List<Reserve> sorted = new ArrayList<>(rows);

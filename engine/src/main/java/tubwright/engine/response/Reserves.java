@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import tubwright.engine.laminate.Laminate;
@@ -13,7 +14,6 @@ import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
 import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.Case;
-import tubwright.engine.structure.Hardpoint;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.Structure;
 
@@ -24,14 +24,25 @@ import tubwright.engine.structure.Structure;
 public final class Reserves {
     private Reserves() {}
 
+    /** As below, for a tub without panels of thin metal sheet. */
+    public static ReserveTable of(
+            Structure structure, Laminate[] laminates, List<Solution> solutions, StrengthBasis basis) {
+        return of(structure, laminates, solutions, basis, SheetPanels.NONE);
+    }
+
     /**
      * Finds them.
      *
      * @param laminates of each region of the mesh
      * @param solutions of load cases
+     * @param sheets panels of thin metal sheet
      */
-    public static ReserveTable of(
-            Structure structure, Laminate[] laminates, List<Solution> solutions, StrengthBasis basis) {
+    static ReserveTable of(
+            Structure structure,
+            Laminate[] laminates,
+            List<Solution> solutions,
+            StrengthBasis basis,
+            SheetPanels sheets) {
         if (solutions.isEmpty()) {
             return ReserveTable.NONE;
         }
@@ -41,10 +52,10 @@ public final class Reserves {
             regions[r] = new LayerStresses(laminates[r], basis);
             notChecked.addAll(regions[r].notChecked());
         }
-        boolean[] local = local(structure);
+        Resolution resolution = new Resolution(structure);
         List<double[]> fields = solutions.stream().map(Solution::displacements).toList();
-        PlySweep sweep = new PlySweep(structure, fields, regions, local);
-        PlyReserves plies = new PlyReserves(structure, laminates, regions, basis);
+        PlySweep sweep = new PlySweep(structure, fields, regions, resolution);
+        PlyReserves plies = new PlyReserves(structure, laminates, regions, resolution, basis);
         InsertReserves inserts = new InsertReserves(structure, laminates, basis);
         JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
         List<Reserve> rows = new ArrayList<>();
@@ -54,8 +65,11 @@ public final class Reserves {
             loads.put(solved.name(), solved instanceof Case.Loads l ? l.source() : "");
             plies.add(sweep, c, solved.name(), fields.get(c), rows);
             inserts.add(solutions.get(c), rows, notChecked);
+            sheets.add(structure, solved.name(), fields.get(c), rows, notChecked);
             joints.add(sweep, c, solved.name(), fields.get(c), rows, notChecked);
         }
+        ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.copyOf(loads.keySet()));
+        plies.map(sweep, fields, map);
         Mesh mesh = structure.mesh();
         for (int r = 0; r < laminates.length; r++) {
             int region = r;
@@ -64,11 +78,12 @@ public final class Reserves {
                     .toArray();
             SandwichReserves.of(structure, r, laminates[r]).ifPresent(s -> {
                 for (int c = 0; c < solutions.size(); c++) {
-                    s.add(sweep, c, solutions.get(c).solved().name(), elements, local, rows, notChecked);
+                    s.add(sweep, c, solutions.get(c).solved().name(), elements, resolution, rows, map, notChecked);
                 }
             });
         }
-        return new ReserveTable(lowestPerZone(rows), List.copyOf(notChecked), loads, basis.words());
+        return new ReserveTable(
+                lowestPerZone(rows), List.copyOf(notChecked), loads, basis.words(), Optional.of(map.build()));
     }
 
     /** One row a case, zone, check and kind, where several regions share a zone. */
@@ -82,21 +97,5 @@ public final class Reserves {
                     (a, b) -> b.value() < a.value() ? b : a);
         }
         return List.copyOf(lowest.values());
-    }
-
-    /** Elements inside an insert's footprint or within one element of it. */
-    static boolean[] local(Structure structure) {
-        Mesh mesh = structure.mesh();
-        boolean[] local = new boolean[mesh.elementCount()];
-        for (int e = 0; e < local.length; e++) {
-            double[] x = PlyReserves.centre(mesh, e);
-            double size = Math.sqrt(mesh.area(e));
-            for (Hardpoint h : structure.hardpoints()) {
-                double[] p = h.position();
-                double d = Math.hypot(Math.hypot(x[0] - p[0], x[1] - p[1]), x[2] - p[2]);
-                local[e] |= d < h.footprintRadius() + size;
-            }
-        }
-        return local;
     }
 }

@@ -30,6 +30,9 @@ final class SandwichReserves {
 
     private static final int DRIVERS = 6;
 
+    /** Ends the name of a check against theory, which decides nothing. */
+    private static final String THEORY = ", theory";
+
     private final Structure structure;
     private final int region;
     private final Sandwich sandwich;
@@ -79,8 +82,9 @@ final class SandwichReserves {
             int c,
             String load,
             int[] elements,
-            boolean[] local,
+            Resolution resolution,
             List<Reserve> rows,
+            ReserveMap.Builder map,
             Set<Check.NotChecked> notChecked) {
         double[][] drivers = new double[elements.length][];
         double[] largest = new double[DRIVERS];
@@ -108,8 +112,11 @@ final class SandwichReserves {
                     case Check.NotChecked not -> notChecked.add(not);
                     case Check.Reserve made -> {
                         if (made.reserveFactor() < Double.POSITIVE_INFINITY) {
+                            if (!made.mode().endsWith(THEORY)) {
+                                map.lower(elements[i], c, made.reserveFactor(), shortly(made.mode()));
+                            }
                             worst.merge(
-                                    new Key(made.mode(), local[elements[i]]),
+                                    new Key(made.mode(), resolution.doubtful(elements[i])),
                                     new Worst(made, elements[i]),
                                     (a, b) -> b.check().reserveFactor()
                                                     < a.check().reserveFactor()
@@ -132,7 +139,13 @@ final class SandwichReserves {
                 at.check().reserveFactor(),
                 KnockDown.NONE.name(),
                 key.local(),
+                resolution.settledBy(at.element()),
                 at.check().basis())));
+    }
+
+    /** A mode without the face and the constant. */
+    private static String shortly(String mode) {
+        return mode.replaceFirst(" of the (outer|inner) face.*", "");
     }
 
     private double[] resultants(double[] strains) {

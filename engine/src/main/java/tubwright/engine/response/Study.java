@@ -82,11 +82,17 @@ public final class Study {
                 tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
         read.forEach(c -> samples.add(new ArrayList<>()));
         List<Stability> stabilities = new ArrayList<>();
+        List<Optional<SheetState>> sheets = List.of();
         Structure structure = null;
         List<Solution> solutions = List.of();
         List<Solution> loads = List.of();
         for (int s = 0; s < sizes.size(); s++) {
             double size = sizes.get(s) * tub.meshSize();
+            boolean finest = s == sizes.size() - 1;
+            boolean stability = ask.any() && s >= sizes.size() - 2;
+            if (read.isEmpty() && !finest && !stability) {
+                continue; // load cases are answered on the finest mesh alone
+            }
             if (progress.cancelled()) {
                 throw new CancellationException("stopped");
             }
@@ -97,16 +103,20 @@ public final class Study {
             start = System.nanoTime();
             structure = Structure.of(tub, mesh);
             times.build += since(start);
-            boolean finest = s == sizes.size() - 1;
             List<Case> asked = new ArrayList<>(read);
-            boolean stability = ask.any() && s >= sizes.size() - 2;
             boolean bolted = Installation.wanted(tub);
             if ((finest || stability) && !bolted) {
                 tub.cases().stream().filter(Case.Loads.class::isInstance).forEach(asked::add);
             }
-            List<Solution> solved = StaticSolver.solve(structure, asked, solver, times);
+            List<Solution> solved = asked.isEmpty() ? List.of() : StaticSolver.solve(structure, asked, solver, times);
             solutions = solved.subList(0, read.size());
             loads = solved.subList(read.size(), solved.size());
+            if (sheets.isEmpty() && !solutions.isEmpty()) {
+                SheetBuckling buckling = new SheetBuckling(tub, structure);
+                sheets = solutions.stream()
+                        .map(each -> buckling.under(each, solver, times))
+                        .toList();
+            }
             SkinSections sections = new SkinSections(structure.mesh());
             for (int c = 0; c < solutions.size(); c++) {
                 double stiffness = stiffness(solutions.get(c), sections);
@@ -135,12 +145,12 @@ public final class Study {
         SkinSections sections = new SkinSections(structure.mesh());
         List<CaseAnswer> cases = new ArrayList<>();
         for (int c = 0; c < solutions.size(); c++) {
-            cases.add(caseAnswer(tub, structure, sections, solutions.get(c), samples.get(c)));
+            cases.add(caseAnswer(tub, structure, sections, solutions.get(c), samples.get(c), sheets.get(c)));
         }
         Mesh mesh = structure.mesh();
         MassAnswer mass = MassRollUp.of(structure);
         Laminate[] laminates = mesh.regions().stream().map(tub::laminate).toArray(Laminate[]::new);
-        ReserveTable reserves = Reserves.of(loaded, laminates, loads, tub.strength());
+        ReserveTable reserves = Reserves.of(loaded, laminates, loads, tub.strength(), SheetPanels.of(tub, loaded));
         Optional<Solution> bare = solutions.stream()
                 .filter(c -> c.solved() instanceof Case.Torsion)
                 .findFirst();
@@ -237,7 +247,12 @@ public final class Study {
     }
 
     private static CaseAnswer caseAnswer(
-            Tub tub, Structure structure, SkinSections sections, Solution solution, List<Converged.Sample> samples) {
+            Tub tub,
+            Structure structure,
+            SkinSections sections,
+            Solution solution,
+            List<Converged.Sample> samples,
+            Optional<SheetState> sheet) {
         double[] u = solution.displacements();
         double[] ofElements = StrainEnergy.ofElements(structure, u);
         double[] ofParts = StrainEnergy.ofParts(structure, u, ofElements);
@@ -283,7 +298,8 @@ public final class Study {
                                                 .map(Case.Support::hardpoint)
                                                 .toList()))),
                         shares,
-                        fields);
+                        fields,
+                        sheet);
             case Case.Bending b ->
                 new CaseAnswer(
                         b.name(),
@@ -295,7 +311,8 @@ public final class Study {
                         Math.hypot(b.force()[1], b.force()[2]),
                         Optional.empty(),
                         shares,
-                        fields);
+                        fields,
+                        sheet);
             case Case.Loads l -> throw new IllegalArgumentException(l.name() + " has no stiffness");
         };
     }

@@ -21,7 +21,7 @@ import tubwright.engine.structure.Structure;
 public final class ZoneReserves {
     private final Structure structure;
     private final StrengthBasis basis;
-    private final boolean[] local;
+    private final Resolution resolution;
 
     /**
      * @param structure with the nominal laminates
@@ -30,7 +30,7 @@ public final class ZoneReserves {
     public ZoneReserves(Structure structure, StrengthBasis basis) {
         this.structure = structure;
         this.basis = basis;
-        local = Reserves.local(structure);
+        resolution = new Resolution(structure);
     }
 
     /**
@@ -51,14 +51,15 @@ public final class ZoneReserves {
         for (int r : touched) {
             regions[r] = new LayerStresses(laminates[r], basis);
         }
-        PlySweep sweep = new PlySweep(structure, List.of(displacements), regions, local, elements);
+        PlySweep sweep = new PlySweep(structure, List.of(displacements), regions, resolution, elements);
         List<Reserve> rows = new ArrayList<>();
-        new PlyReserves(structure, laminates, regions, basis).add(sweep, 0, load, displacements, rows);
+        new PlyReserves(structure, laminates, regions, resolution, basis).add(sweep, 0, load, displacements, rows);
+        ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.of(load));
         Set<Check.NotChecked> notChecked = new LinkedHashSet<>();
         for (int r : touched) {
             int[] own = Arrays.stream(elements).filter(e -> ofElement[e] == r).toArray();
             SandwichReserves.of(structure, r, laminates[r])
-                    .ifPresent(s -> s.add(sweep, 0, load, own, local, rows, notChecked));
+                    .ifPresent(s -> s.add(sweep, 0, load, own, resolution, rows, map, notChecked));
         }
         return rows.stream().filter(r -> !r.local()).min(Comparator.comparingDouble(Reserve::value));
     }

@@ -93,6 +93,25 @@ public record Tub(
         return StructureBuilder.laminate(this, region);
     }
 
+    /** The same tub with other cases. */
+    public Tub withCases(List<Case> other) {
+        return new Tub(
+                name,
+                variant,
+                construction,
+                shape,
+                layout,
+                meshSize,
+                laminates,
+                patchPlies,
+                joints,
+                stiffeners,
+                hardpoints,
+                other,
+                strength,
+                fittings);
+    }
+
     /** The same tub of other laminates, patch plies, joints and hardpoints. */
     public Tub with(
             Map<String, Laminate> otherLaminates,

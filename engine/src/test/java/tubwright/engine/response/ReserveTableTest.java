@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tubwright.engine.design.Design;
 import tubwright.engine.design.Template;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
 
 /** Reserve factors of a whole tub. */
@@ -21,6 +23,17 @@ class ReserveTableTest {
     Path folder;
 
     private ReserveTable table(int newtons) throws IOException {
+        return answer(tub(newtons), 3.0);
+    }
+
+    private static ReserveTable answer(Tub tub, Double... sizes) {
+        return new Study(Solvers.best(), List.of(sizes), (_, _, _, _, _) -> {})
+                .answer(List.of(tub))
+                .getFirst()
+                .reserves();
+    }
+
+    private Tub tub(int newtons) throws IOException {
         String load = """
 
                 cases:
@@ -32,11 +45,7 @@ class ReserveTableTest {
         assertTrue(text.contains("\ncases:\n"));
         String alone = text.replaceAll("(?s)  # What the tub lives through.*?\nmesh:", "\nmesh:");
         Files.writeString(folder.resolve("tub.yaml"), alone.replace("\ncases:\n", load));
-        var tub = Design.read(folder).asDesigned().tub();
-        return new Study(Solvers.best(), List.of(3.0), (_, _, _, _, _) -> {})
-                .answer(List.of(tub))
-                .getFirst()
-                .reserves();
+        return Design.read(folder).asDesigned().tub();
     }
 
     @Test
@@ -56,5 +65,50 @@ class ReserveTableTest {
                 .mapToDouble(Reserve::value)
                 .min()
                 .orElseThrow();
+    }
+
+    @Test
+    void theMapHoldsTheLowestOfFibresAndSandwich() throws IOException {
+        ReserveTable table = table(1000);
+        ReserveMap map = table.map().orElseThrow();
+        double row = table.rows().stream()
+                .filter(r -> !r.firstCrack() && !r.check().endsWith(", theory"))
+                .filter(r -> !r.ply().isEmpty()
+                        || r.check().matches("wrinkling.*|dimpling.*|shear.*crimping|.*core.*|flatwise.*"))
+                .filter(r -> !r.zone().contains("wishbone")
+                        && !r.zone().contains("mount")
+                        && !r.zone().contains("edge"))
+                .mapToDouble(Reserve::value)
+                .min()
+                .orElseThrow();
+        int least = 0;
+        for (int e = 0; e < map.factor().length; e++) {
+            least = map.factor()[e] < map.factor()[least] ? e : least;
+        }
+        assertEquals(row, map.factor()[least], 1e-6 * row);
+        assertEquals("push", map.loads().get(map.load()[least]));
+        assertFalse(map.modes().get(map.mode()[least]).isEmpty());
+    }
+
+    @Test
+    void loadCasesAloneAreAnsweredOnTheFinestMesh() throws IOException {
+        Tub all = tub(1000);
+        Tub only = all.withCases(
+                all.cases().stream().filter(Case.Loads.class::isInstance).toList());
+        assertEquals(
+                lowest(answer(all, 3.0), "shear of the core"),
+                lowest(answer(only, 4.0, 3.0), "shear of the core"),
+                1e-9);
+    }
+
+    /** The template's inserts have radii of 25 and 30 mm; two elements a radius are asked for. */
+    @Test
+    void aMeshTooCoarseForAnInsertNamesTheOneThatWouldDo() throws IOException {
+        Tub tub = tub(1000);
+        ReserveTable coarse = answer(tub, 3.0);
+        assertTrue(
+                coarse.rows().stream().filter(Reserve::local).anyMatch(r -> Math.abs(r.settledBy() - 0.0125) < 1e-6),
+                "elements half as large as the radius are asked for");
+        assertTrue(coarse.rows().stream().filter(r -> !r.local()).allMatch(r -> r.settledBy() == 0));
     }
 }

@@ -41,7 +41,7 @@ final class Plies {
     }
 
     /** Moduli in GPa, expansion in 1e-6/K, strengths in MPa. */
-    private static Ply tape(
+    static Ply tape(
             double e1,
             double e2,
             double nu12,

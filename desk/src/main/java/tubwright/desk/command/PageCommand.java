@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -76,7 +77,8 @@ final class PageCommand implements Callable<Integer> {
                 () -> {
                     end.countDown();
                     try {
-                        closed.await();
+                        // A solution under way cannot be stopped in the middle; nobody needs to wait for it.
+                        closed.await(2, TimeUnit.SECONDS);
                     } catch (InterruptedException e) {
                         Thread.currentThread().interrupt();
                     }

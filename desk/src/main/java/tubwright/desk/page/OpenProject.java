@@ -332,7 +332,7 @@ public final class OpenProject implements AutoCloseable {
                 workings.close();
             }
         }
-        queue.close();
         logbook.close();
+        queue.close();
     }
 }

@@ -36,6 +36,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright what-if mytub --drop \"flank=3\"   the tub without that ply",
             "  tubwright page mytub             the bench in the browser",
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
+            "  tubwright exchange mytub         mass against stiffness, as a curve",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -69,6 +70,7 @@ public final class Cli {
                 .addSubcommand(new WhatIfCommand(terminal))
                 .addSubcommand(new LightenCommand(terminal))
                 .addSubcommand(new PageCommand(terminal))
+                .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -184,8 +184,7 @@ public final class TrimJson {
         });
     }
 
-    private static void head(
-            JsonGenerator json, String what, String version, String tub, String variant, String loading) {
+    static void head(JsonGenerator json, String what, String version, String tub, String variant, String loading) {
         json.writeStartObject();
         json.writeNumberProperty("schemaVersion", SCHEMA_VERSION);
         json.writeStringProperty("program", "tubwright");
@@ -215,14 +214,14 @@ public final class TrimJson {
         json.writeEndArray();
     }
 
-    private static void interval(JsonGenerator json, String name, Interval interval) {
+    static void interval(JsonGenerator json, String name, Interval interval) {
         json.writeArrayPropertyStart(name);
         json.writeNumber(interval.low());
         json.writeNumber(interval.high());
         json.writeEndArray();
     }
 
-    private static String key(StiffnessUnit unit) {
+    static String key(StiffnessUnit unit) {
         return unit == StiffnessUnit.TORSION ? "N_m_per_rad" : "N_per_m";
     }
 

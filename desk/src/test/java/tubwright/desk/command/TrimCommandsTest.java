@@ -147,6 +147,53 @@ class TrimCommandsTest {
     }
 
     @Test
+    void theExchangeCurveFallsWithItsBoundBelowItAndWritesTheChosenPoint() throws IOException {
+        Path lighter = folder.resolve("lighter.yaml");
+        Typed typed = typed(
+                "exchange",
+                "--from",
+                "80 %",
+                "--points",
+                "3",
+                "--time",
+                "9 s",
+                "--choose",
+                "90 %",
+                "--write",
+                lighter.toString(),
+                "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JSON.readTree(typed.out());
+        double before = 0;
+        for (JsonNode point : root.get("points")) {
+            double mass = point.get("mass_kg").asDouble();
+            assertTrue(mass >= before && point.get("massBound_kg").asDouble() <= mass, typed.out());
+            assertTrue(point.get("reached_N_m_per_rad").get(0).asDouble()
+                    >= point.get("least_N_m_per_rad").asDouble());
+            before = mass;
+        }
+        JsonNode marks = root.get("marks");
+        assertEquals("as designed", marks.get(0).get("name").asString());
+        double chosen = marks.get(marks.size() - 1).get("mass_kg").asDouble();
+        try (Stream<Path> files = Files.list(folder.resolve("runs/exchange"))) {
+            assertEquals(
+                    List.of("answer.json", "exchange.csv", "exchange.html", "exchange.svg", "inputs"),
+                    files.map(f -> f.getFileName().toString()).sorted().toList());
+        }
+        JsonNode again = JSON.readTree(Typed.on(
+                        new FakeBench(),
+                        "what-if",
+                        lighter.toString(),
+                        "--mesh",
+                        "150 mm",
+                        "--set",
+                        "walls=[0c/45c/core/45c/0c]",
+                        "--json")
+                .out());
+        assertEquals(chosen, again.get("massBefore_kg").asDouble(), 1e-9);
+    }
+
+    @Test
     void lightenKeepsTheStiffnessAndWhatIfAgrees() {
         Typed typed = typed("lighten", "--keep", "90 %", "--fewest", "1", "--solves", "8", "--time", "8 s", "--json");
         assertEquals(0, typed.code(), typed.err());

@@ -64,4 +64,20 @@ public record Lightened(
     public double gap() {
         return Math.max(0, (mass - bound) / mass);
     }
+
+    /** The same with a mass that is proved otherwise. */
+    Lightened withBound(double proved) {
+        return new Lightened(
+                layup,
+                mass,
+                stiffness,
+                Math.min(proved, mass),
+                removable,
+                solves,
+                harvests,
+                nodes,
+                ended,
+                verified,
+                history);
+    }
 }

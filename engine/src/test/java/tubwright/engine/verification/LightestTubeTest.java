@@ -77,7 +77,7 @@ class LightestTubeTest {
         double[] angles = new double[turned + straight];
         Arrays.fill(angles, 0, turned, 45);
         double[] laminate = Laminates.stack(E, E, NU, G, G, PLY, 0, angles);
-        return Tubes.circle(RADIUS, FACETS, true, LENGTH, 2 * FACETS, laminate, true);
+        return Tubes.circle(RADIUS, FACETS, LENGTH, 2 * FACETS, laminate, true);
     }
 
     @Test

@@ -47,7 +47,7 @@ class ThinWalledSectionsTest {
             ShellModel part = new ShellModel(laminates[0]);
             ObstacleCourse.grid(part, kind, w.cells, along, (a, b) ->
                     new double[] {w.x1 + a * (w.x2 - w.x1), w.y1 + a * (w.y2 - w.y1), length * b});
-            merge(m, part);
+            ObstacleCourse.merge(m, part);
         }
         for (int i : m.where(x -> near(x[2], 0))) {
             m.hold(i, 0, 1, 5);
@@ -68,8 +68,15 @@ class ThinWalledSectionsTest {
         return 1 / m.twiceEnergy();
     }
 
-    private static void merge(ShellModel m, ShellModel part) {
-        ObstacleCourse.merge(m, part);
+    /** The same of a box b × h with n cells a wall, one laminate for floor and roof, one for the sides. */
+    static double box(Kind kind, double b, double h, int n, double length, int along, double[] flat, double[] upright) {
+        WallOf[] walls = {
+            new WallOf(-b / 2, -h / 2, b / 2, -h / 2, n),
+            new WallOf(b / 2, -h / 2, b / 2, h / 2, n),
+            new WallOf(b / 2, h / 2, -b / 2, h / 2, n),
+            new WallOf(-b / 2, h / 2, -b / 2, -h / 2, n)
+        };
+        return twist(walls, new double[][] {flat, upright, flat, upright}, length, along, 0, true, kind);
     }
 
     private static int wallOf(int e, WallOf[] walls, int along, Kind kind) {
@@ -123,15 +130,7 @@ class ThinWalledSectionsTest {
                 "Box of [±45]s and [0/±45/90]s walls, θ/T (rad/N·mm)",
                 ObstacleCourseTest.label(kind) + ", a wall",
                 new int[] {1, 2, 4},
-                n -> {
-                    WallOf[] walls = {
-                        new WallOf(-b / 2, -h / 2, b / 2, -h / 2, n),
-                        new WallOf(b / 2, -h / 2, b / 2, h / 2, n),
-                        new WallOf(b / 2, h / 2, -b / 2, h / 2, n),
-                        new WallOf(-b / 2, h / 2, -b / 2, -h / 2, n)
-                    };
-                    return twist(walls, new double[][] {shear, mixed, shear, mixed}, 1600, 16 * n, 0, true, kind);
-                },
+                n -> box(kind, b, h, n, 1600, 16 * n, shear, mixed),
                 1600 * 2 * (b / shear[18] + h / mixed[18]) / (4 * b * h * b * h),
                 kind.triangles() ? .005 : .002,
                 Double.NEGATIVE_INFINITY);
@@ -209,8 +208,8 @@ class ThinWalledSectionsTest {
         double p = Math.PI / 32;
         double polygon = 32 / Math.PI * Math.sin(p) * Math.cos(p) * Math.cos(p);
         // [45]8 stretches as it twists: two lengths take the held ends out.
-        double shorter = Tubes.circle(40, 32, true, 800, 64, c, true);
-        double longer = Tubes.circle(40, 32, true, 1200, 96, c, true);
+        double shorter = Tubes.circle(40, 32, 800, 64, c, true);
+        double longer = Tubes.circle(40, 32, 1200, 96, c, true);
         LAMINATED.within(
                 .015,
                 "Round tube of [" + angles + "], θ/T (rad/N·mm)",

@@ -16,21 +16,33 @@ class ZSectionTest {
     private static final Ladder LADDER = Ladder.of(Family.NAFEMS, "NAFEMS LE5", Mark.READ);
 
     @ParameterizedTest
-    @EnumSource(names = {"QUADS", "TRIANGLES"})
+    @EnumSource
     void warpingStressesTheFlangeEdge(Kind kind) {
-        int nx = 32;
-        int k = 3;
+        LADDER.converges(
+                "LE5 Z-section, stress of the flange edge (Pa)",
+                ObstacleCourseTest.label(kind) + ", along",
+                new int[] {16, 32, 64},
+                n -> edgeStress(kind, n, 3 * n / 16),
+                108e6,
+                // The target is Vlasov's, T ω sinh k(L − x)/(kΓ cosh kL) = 107.9 MPa. He leaves the shear of the
+                // warping out,
+                // worth some three per cent (see the slit tube): shells settle above him.
+                .03,
+                Double.NEGATIVE_INFINITY);
+    }
+
+    /** Axial stress of the flange edge at a quarter of the length: n cells along, k over a flange. */
+    private static double edgeStress(Kind kind, int n, int k) {
         ShellModel m = new ShellModel(Laminates.isotropic(210e9, .3, .1));
-        ObstacleCourse.grid(m, kind, nx, k, (a, b) -> new double[] {10 * a, -1 + b, -1});
+        ObstacleCourse.grid(m, kind, n, k, (a, b) -> new double[] {10 * a, -1 + b, -1});
         for (int part = 1; part < 3; part++) {
             int p = part;
             ShellModel add = new ShellModel(m.laminate);
-            int rows = part == 1 ? 2 * k : k;
             ObstacleCourse.grid(
                     add,
                     kind,
-                    nx,
-                    rows,
+                    n,
+                    part == 1 ? 2 * k : k,
                     (a, b) -> p == 1 ? new double[] {10 * a, 0, -1 + 2 * b} : new double[] {10 * a, b, 1});
             ObstacleCourse.merge(m, add);
         }
@@ -46,16 +58,10 @@ class ZSectionTest {
             }
         }
         m.solve();
-        double d = 10.0 / nx;
+        double d = 10.0 / n;
         int before = m.where(x -> ObstacleCourse.near(x[0], 2.5 - d) && ObstacleCourse.near(x[1], 1))[0];
         int after = m.where(x -> ObstacleCourse.near(x[0], 2.5 + d) && ObstacleCourse.near(x[1], 1))[0];
         // A free edge carries axial stress only.
-        double stress = 210e9 * (m.at(after, 0) - m.at(before, 0)) / (2 * d);
-        LADDER.within(
-                .03,
-                "LE5 Z-section, stress of the flange edge (Pa)",
-                ObstacleCourseTest.label(kind) + " 32",
-                108e6,
-                Math.abs(stress));
+        return Math.abs(210e9 * (m.at(after, 0) - m.at(before, 0)) / (2 * d));
     }
 }

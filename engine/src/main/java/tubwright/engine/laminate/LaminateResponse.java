@@ -57,16 +57,6 @@ public record LaminateResponse(double[] strains, double[] resultants, List<PlySt
         return new LaminateResponse(strains.clone(), resultants, states(laminate, strains, climate));
     }
 
-    /**
-     * Under load alone, where strains and resultants are both known already.
-     *
-     * @param strains (εx, εy, γxy, κx, κy, κxy) at the laminate's reference surface
-     * @param resultants (Nx, Ny, Nxy, Mx, My, Mxy) that go with them, N/m and N
-     */
-    public static LaminateResponse ofState(Laminate laminate, double[] strains, double[] resultants) {
-        return new LaminateResponse(strains.clone(), resultants.clone(), states(laminate, strains, Climate.NONE));
-    }
-
     /** Strains of a shell under resultants; both of length 6. */
     static double[] strains(ShellStiffness stiffness, double[] resultants) {
         double[] c = stiffness.compliance();

@@ -15,10 +15,10 @@ import tubwright.engine.material.MaterialException;
 import tubwright.engine.material.Ply;
 import tubwright.engine.material.Property;
 import tubwright.engine.strength.Check;
-import tubwright.engine.strength.Criterion;
 import tubwright.engine.strength.InSituStrengths;
 import tubwright.engine.strength.LayerCriteria;
 import tubwright.engine.strength.PlyCriterion;
+import tubwright.engine.strength.PreparedCriterion;
 import tubwright.engine.strength.StrengthBasis;
 
 /**
@@ -47,7 +47,21 @@ final class LayerStresses {
         }
     }
 
+    /**
+     * Plies of one material, angle and strengths under one criterion. Along the height their stresses are one straight
+     * line, so that those of the outermost and innermost surface bound the rest.
+     *
+     * @param check place of the criterion's name in {@link #checks()}
+     * @param slots places of its slots, from outside inward
+     * @param first the outermost
+     * @param last the innermost
+     * @param bounded whether clear ends make the rest clear
+     */
+    record Alike(int check, int[] slots, Slot first, Slot last, boolean bounded) {}
+
     private final List<Slot> slots = new ArrayList<>();
+    private final List<String> checks = new ArrayList<>();
+    private final List<Alike> alike = new ArrayList<>();
     private final List<Check.NotChecked> notChecked = new ArrayList<>();
 
     /** Of a laminate that is not looked at. */
@@ -64,6 +78,9 @@ final class LayerStresses {
             unit[k] = LaminateResponse.underStrains(laminate, strain, Climate.NONE);
         }
         double[] z = laminate.surfaces();
+        List<Kind> kinds = new ArrayList<>();
+        List<List<PreparedCriterion>> criteria = new ArrayList<>();
+        List<List<Integer>> members = new ArrayList<>();
         for (int i = 0; i < laminate.layers().size(); i++) {
             Layer layer = laminate.layers().get(i);
             if (layer.role() != LayerRole.PLY && layer.role() != LayerRole.SHEET) {
@@ -89,14 +106,49 @@ final class LayerStresses {
                         "in-situ strengths of " + layer.material().name() + ": those of the free ply are used,",
                         List.of("GIc and GIIc of " + layer.material().name())));
             }
-            for (Criterion each : basis.criteria(layer.material())) {
-                switch (each.prepare(layer.material(), basis.knockDown(), inSitu)) {
+            Kind kind = new Kind(layer.material(), layer.angle(), inSitu);
+            int k = kinds.indexOf(kind);
+            if (k < 0) {
+                k = kinds.size();
+                kinds.add(kind);
+                criteria.add(basis.criteria(layer.material()).stream()
+                        .map(each -> each.prepare(layer.material(), basis.knockDown(), inSitu))
+                        .toList());
+                members.add(new ArrayList<>());
+            }
+            members.get(k).add(slots.size());
+            for (PreparedCriterion each : criteria.get(k)) {
+                switch (each) {
                     case PlyCriterion ready ->
                         slots.add(new Slot(i, rows, new double[] {z[i], z[i + 1]}, residual, ready));
                     case Check.NotChecked not -> notChecked.add(not);
                 }
             }
         }
+        for (int k = 0; k < kinds.size(); k++) {
+            int count = (int) criteria.get(k).stream()
+                    .filter(PlyCriterion.class::isInstance)
+                    .count();
+            for (int n = 0; n < count; n++) {
+                int nth = n;
+                alike(members.get(k).stream().mapToInt(first -> first + nth).toArray());
+            }
+        }
+    }
+
+    private record Kind(Material material, double angle, Optional<InSituStrengths> inSitu) {}
+
+    private void alike(int[] places) {
+        Slot first = slots.get(places[0]);
+        Slot last = slots.get(places[places.length - 1]);
+        PlyCriterion criterion = first.criterion();
+        if (!checks.contains(criterion.name())) {
+            checks.add(criterion.name());
+        }
+        double[] r = first.residual();
+        double[] s = last.residual();
+        boolean bounded = criterion.bounds(r[0], r[1], r[2]) && criterion.bounds(s[3], s[4], s[5]);
+        alike.add(new Alike(checks.indexOf(criterion.name()), places, first, last, bounded));
     }
 
     private static boolean isTape(Material material) {
@@ -105,6 +157,16 @@ final class LayerStresses {
 
     List<Slot> slots() {
         return slots;
+    }
+
+    /** Names of the criteria, each once. */
+    List<String> checks() {
+        return checks;
+    }
+
+    /** All slots, those that bound each other together. */
+    List<Alike> alike() {
+        return alike;
     }
 
     List<Check.NotChecked> notChecked() {

@@ -40,26 +40,25 @@ final class PlyReserves {
 
     private record Key(String zone, String criterion, int kind) {}
 
-    private record Worst(int region, int slot, double value) {}
+    private record Worst(int region, int slot, int where, double value) {}
 
     void add(PlySweep sweep, int c, String load, double[] u, List<Reserve> rows) {
         Map<Key, Worst> worst = new LinkedHashMap<>();
         for (int r = 0; r < regions.length; r++) {
             String zone = structure.parts().get(structure.partOfRegion(r)).name();
-            for (int s = 0; s < regions[r].slots().size(); s++) {
-                String criterion = regions[r].slots().get(s).criterion().name();
+            for (int k = 0; k < regions[r].checks().size(); k++) {
                 for (int kind = 0; kind < PlySweep.KINDS; kind++) {
-                    double value = sweep.least(c, r, s, kind);
+                    double value = sweep.least(c, r, k, kind);
                     if (value < Double.POSITIVE_INFINITY) {
                         worst.merge(
-                                new Key(zone, criterion, kind),
-                                new Worst(r, s, value),
+                                new Key(zone, regions[r].checks().get(k), kind),
+                                new Worst(r, sweep.slot(c, r, k, kind), sweep.where(c, r, k, kind), value),
                                 (a, b) -> b.value() < a.value() ? b : a);
                     }
                 }
             }
         }
-        worst.forEach((key, at) -> rows.add(row(key, at, sweep.where(c, at.region(), at.slot(), key.kind()), load, u)));
+        worst.forEach((key, at) -> rows.add(row(key, at, load, u)));
     }
 
     /** Adds every element's lowest factor of fibres to a map. */
@@ -93,11 +92,11 @@ final class PlyReserves {
         };
     }
 
-    private Reserve row(Key key, Worst at, int where, String load, double[] u) {
-        int e = where >> 3;
+    private Reserve row(Key key, Worst at, String load, double[] u) {
+        int e = at.where() >> 3;
         LayerStresses.Slot slot = regions[at.region()].slots().get(at.slot());
         boolean fibre = key.kind() % 2 == 0;
-        String mode = mode(slot, where, u, fibre);
+        String mode = mode(slot, at.where(), u, fibre);
         Layer layer = laminates[at.region()].layers().get(slot.layer());
         return new Reserve(
                 load,

@@ -9,8 +9,11 @@ import tubwright.engine.structure.ShellWorkspace;
 import tubwright.engine.structure.Structure;
 
 /**
- * Goes once over all shells of a structure and keeps, for each case and each slot of each region, the lowest factors and
- * where they are. Streams: no stress is stored. For sandwiches the mean strains of each element are kept.
+ * Goes once over all shells of a structure and keeps, for each case and each criterion of each region, the lowest factors
+ * and where they are. Streams: no stress is stored. For sandwiches the mean strains of each element are kept.
+ *
+ * <p>A factor is worked out only where it may be lower than the lowest found so far: of plies alike, the two outermost
+ * surfaces are tried at that factor first, and clear nearly always. What is found is the same as without.
  */
 final class PlySweep {
     /** Fibres and between fibres, away from inserts and at inserts. */
@@ -22,20 +25,56 @@ final class PlySweep {
     private final Structure structure;
     private final List<double[]> fields;
     private final LayerStresses[] regions;
+    private final LayerStresses.Alike[][] alike;
+    private final LayerStresses.Slot[][] slots;
     private final Resolution resolution;
+    private final boolean mapped;
     private final int[] elements;
     private final int[] offset;
-    /** One row a case: {@link #KINDS} factors a slot, and the element, point and surface of each. */
-    private final double[][] least;
-
-    private final int[][] where;
+    private final Found found;
     private final float[][] means;
-    /** Lowest factor of each element's fibres over all cases, and its case, slot, and point and surface. */
-    private final float[] lowest;
+    /** Of each element, if wanted. */
+    private final Lowest[] lowest;
 
-    private final int[] lowestCase;
-    private final int[] lowestSlot;
-    private final byte[] lowestAt;
+    /** Lowest factor of an element's fibres over all cases so far, and its case, slot, and point and surface. */
+    private static final class Lowest {
+        private double factor = Double.POSITIVE_INFINITY;
+        private int c;
+        private int slot;
+        private int where;
+
+        void take(double found, int ofCase, int ofSlot, int place) {
+            if (found < factor || (found == factor && ofCase == c && ofSlot < slot)) {
+                factor = found;
+                c = ofCase;
+                slot = ofSlot;
+                where = place;
+            }
+        }
+    }
+
+    /**
+     * One row a case: {@link #KINDS} factors a criterion of a region, with the slot, and the element, point and surface of
+     * each.
+     */
+    private record Found(double[][] least, int[][] slot, int[][] where) {
+        Found(int cases, int width) {
+            this(new double[cases][width], new int[cases][width], new int[cases][width]);
+            for (double[] each : least) {
+                Arrays.fill(each, Double.POSITIVE_INFINITY);
+            }
+        }
+
+        /** Of equal factors that of the outer slot stays, then that found first. */
+        void take(int c, int at, double factor, int ofSlot, int place) {
+            if (factor < least[c][at]
+                    || (factor == least[c][at] && factor < Double.POSITIVE_INFINITY && ofSlot < slot[c][at])) {
+                least[c][at] = factor;
+                slot[c][at] = ofSlot;
+                where[c][at] = place;
+            }
+        }
+    }
 
     /**
      * @param fields displacements of each case
@@ -48,11 +87,12 @@ final class PlySweep {
                 fields,
                 regions,
                 resolution,
-                IntStream.range(0, structure.mesh().elementCount()).toArray());
+                IntStream.range(0, structure.mesh().elementCount()).toArray(),
+                true);
     }
 
     /**
-     * The same over some of the elements only.
+     * The same over some of the elements only, without the lowest of each.
      *
      * @param regions {@link LayerStresses#NONE} where none of the elements lies
      * @param elements in rising order
@@ -63,73 +103,83 @@ final class PlySweep {
             LayerStresses[] regions,
             Resolution resolution,
             int[] elements) {
+        this(structure, fields, regions, resolution, elements, false);
+    }
+
+    private PlySweep(
+            Structure structure,
+            List<double[]> fields,
+            LayerStresses[] regions,
+            Resolution resolution,
+            int[] elements,
+            boolean mapped) {
         this.structure = structure;
         this.elements = elements;
         this.fields = fields;
         this.regions = regions;
         this.resolution = resolution;
+        this.mapped = mapped;
+        alike = Arrays.stream(regions)
+                .map(r -> r.alike().toArray(LayerStresses.Alike[]::new))
+                .toArray(LayerStresses.Alike[][]::new);
+        slots = Arrays.stream(regions)
+                .map(r -> r.slots().toArray(LayerStresses.Slot[]::new))
+                .toArray(LayerStresses.Slot[][]::new);
         offset = new int[regions.length + 1];
         for (int r = 0; r < regions.length; r++) {
-            offset[r + 1] = offset[r] + KINDS * regions[r].slots().size();
+            offset[r + 1] = offset[r] + KINDS * regions[r].checks().size();
         }
-        least = new double[fields.size()][offset[regions.length]];
-        where = new int[fields.size()][offset[regions.length]];
+        found = new Found(fields.size(), offset[regions.length]);
         means = new float[fields.size()][STRAINS * structure.mesh().elementCount()];
-        for (double[] each : least) {
-            Arrays.fill(each, Double.POSITIVE_INFINITY);
-        }
-        int all = structure.mesh().elementCount();
+        lowest = new Lowest[mapped ? structure.mesh().elementCount() : 0];
         int count = elements.length;
-        lowest = new float[all];
-        lowestCase = new int[all];
-        lowestSlot = new int[all];
-        lowestAt = new byte[all];
-        Arrays.fill(lowest, Float.POSITIVE_INFINITY);
-        List<double[][]> found = IntStream.range(0, CHUNKS)
+        List<Found> chunks = IntStream.range(0, CHUNKS)
                 .parallel()
                 .mapToObj(k -> sweep((int) ((long) count * k / CHUNKS), (int) ((long) count * (k + 1) / CHUNKS)))
                 .toList();
-        // In order of the chunks and only where lower, so that the outcome does not depend on who was first.
-        for (double[][] chunk : found) {
-            for (int c = 0; c < least.length; c++) {
-                for (int i = 0; i < least[c].length; i++) {
-                    if (chunk[c][i] < least[c][i]) {
-                        least[c][i] = chunk[c][i];
-                        where[c][i] = (int) chunk[least.length + c][i];
-                    }
+        // In order of the chunks, so that the outcome does not depend on who was first.
+        for (Found chunk : chunks) {
+            for (int c = 0; c < fields.size(); c++) {
+                for (int i = 0; i < offset[regions.length]; i++) {
+                    found.take(c, i, chunk.least[c][i], chunk.slot[c][i], chunk.where[c][i]);
                 }
             }
         }
     }
 
-    /** Lowest factor of a case at a slot of a region. */
-    double least(int c, int region, int slot, int kind) {
-        return least[c][offset[region] + KINDS * slot + kind];
+    /** Lowest factor of a case by a criterion of a region. */
+    double least(int c, int region, int check, int kind) {
+        return found.least[c][offset[region] + KINDS * check + kind];
+    }
+
+    /** The slot it was found in. */
+    int slot(int c, int region, int check, int kind) {
+        return found.slot[c][offset[region] + KINDS * check + kind];
     }
 
     /** Where: 8 times the element, plus twice the point, plus the surface (0 outer, 1 inner). */
-    int where(int c, int region, int slot, int kind) {
-        return where[c][offset[region] + KINDS * slot + kind];
+    int where(int c, int region, int check, int kind) {
+        return found.where[c][offset[region] + KINDS * check + kind];
     }
 
     /** Lowest factor of an element's fibres over all cases; infinite if nothing fails. */
     double lowest(int element) {
-        return lowest[element];
+        return lowest[element].factor;
     }
 
     /** Case of {@link #lowest}. */
     int lowestCase(int element) {
-        return lowestCase[element];
+        return lowest[element].c;
     }
 
     /** Slot of {@link #lowest}. */
     int lowestSlot(int element) {
-        return lowestSlot[element];
+        return lowest[element].slot;
     }
 
     /** Where {@link #lowest} was found, as {@link #where}. */
     int lowestWhere(int element) {
-        return 8 * element + lowestAt[element];
+        return lowest[element].where;
     }
 
     /** Mean strains (εx, εy, γxy, κx, κy, κxy, γxz, γyz) of an element. */
@@ -141,68 +191,85 @@ final class PlySweep {
         return mean;
     }
 
-    private double[][] sweep(int from, int to) {
-        int cases = fields.size();
-        double[][] found = new double[2 * cases][offset[regions.length]];
-        for (int c = 0; c < cases; c++) {
-            Arrays.fill(found[c], Double.POSITIVE_INFINITY);
-        }
+    private Found sweep(int from, int to) {
+        Found own = new Found(fields.size(), offset[regions.length]);
         ShellKernel kernel = new ShellKernel(structure);
-        double[][] strains = new double[4][ShellWorkspace.STRAINS];
-        double[] stress = new double[3];
-        double[] least = new double[2];
-        int[] at = new int[2];
+        double[] strains = new double[ShellWorkspace.STRAINS];
+        double[] outer = new double[3];
+        double[] inner = new double[3];
+        double[] both = new double[2];
         for (int i = from; i < to; i++) {
             int e = elements[i];
             int region = structure.mesh().elementRegions()[e];
-            List<LayerStresses.Slot> slots = regions[region].slots();
+            int first = offset[region] + (resolution.doubtful(e) ? 2 : 0);
+            Lowest here = new Lowest();
+            if (mapped) {
+                lowest[e] = here;
+            }
             ShellWorkspace w = kernel.strainPoints(e);
-            int points = w.points();
-            int kind = resolution.doubtful(e) ? 2 : 0;
-            for (int c = 0; c < cases; c++) {
+            for (int c = 0; c < fields.size(); c++) {
                 double[] u = kernel.displacements(e, fields.get(c));
-                for (int p = 0; p < points; p++) {
-                    w.strainAt(p, u, strains[p]);
+                double[] least = own.least[c];
+                for (int p = 0; p < w.points(); p++) {
+                    w.strainAt(p, u, strains);
                     for (int k = 0; k < STRAINS; k++) {
-                        means[c][STRAINS * e + k] += (float) (strains[p][k] / points);
+                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
                     }
-                }
-                for (int s = 0; s < slots.size(); s++) {
-                    LayerStresses.Slot slot = slots.get(s);
-                    Arrays.fill(least, Double.POSITIVE_INFINITY);
-                    for (int p = 0; p < points; p++) {
-                        for (int side = 0; side < 2; side++) {
-                            slot.stress(strains[p], side, stress);
-                            double[] r = slot.residual();
-                            int q = 3 * side;
-                            int lowered = slot.criterion()
-                                    .lower(stress[0], stress[1], stress[2], r[q], r[q + 1], r[q + 2], least, 0);
-                            for (int k = 0; k < 2; k++) {
-                                if ((lowered & 1 << k) != 0) {
-                                    at[k] = 2 * p + side;
-                                }
-                            }
+                    LayerStresses.Slot last = null;
+                    for (LayerStresses.Alike each : alike[region]) {
+                        int at = first + KINDS * each.check();
+                        if (last == null || each.first().layer() != last.layer()) {
+                            each.first().stress(strains, 0, outer);
+                            each.last().stress(strains, 1, inner);
+                            last = each.first();
+                        }
+                        double fibre = mapped ? Math.max(least[at], here.factor) : least[at];
+                        if (!clear(each, outer, inner, fibre, least[at + 1])) {
+                            examine(each, region, strains, inner, both, own, here, c, at, 8 * e + 2 * p);
+                            last = null;
                         }
                     }
-                    keep(found, cases, c, e, s, offset[region] + KINDS * s + kind, least, at);
                 }
             }
         }
-        return found;
+        return own;
     }
 
-    private void keep(double[][] found, int cases, int c, int e, int slot, int place, double[] least, int[] at) {
-        for (int k = 0; k < 2; k++) {
-            if (least[k] < found[c][place + k]) {
-                found[c][place + k] = least[k];
-                found[cases + c][place + k] = 8.0 * e + at[k];
-            }
+    private static boolean clear(
+            LayerStresses.Alike each, double[] outer, double[] inner, double fibre, double between) {
+        if (!each.bounded()) {
+            return false;
         }
-        if (least[0] < lowest[e]) {
-            lowest[e] = (float) least[0];
-            lowestCase[e] = c;
-            lowestSlot[e] = slot;
-            lowestAt[e] = (byte) at[0];
+        var criterion = each.first().criterion();
+        double[] r = each.first().residual();
+        double[] s = each.last().residual();
+        return criterion.clears(outer[0], outer[1], outer[2], r[0], r[1], r[2], fibre, between)
+                && criterion.clears(inner[0], inner[1], inner[2], s[3], s[4], s[5], fibre, between);
+    }
+
+    private void examine(
+            LayerStresses.Alike alike,
+            int region,
+            double[] strains,
+            double[] stress,
+            double[] both,
+            Found own,
+            Lowest here,
+            int c,
+            int at,
+            int place) {
+        for (int s : alike.slots()) {
+            LayerStresses.Slot slot = slots[region][s];
+            double[] r = slot.residual();
+            for (int side = 0; side < 2; side++) {
+                slot.stress(strains, side, stress);
+                Arrays.fill(both, Double.POSITIVE_INFINITY);
+                int q = 3 * side;
+                slot.criterion().lower(stress[0], stress[1], stress[2], r[q], r[q + 1], r[q + 2], both, 0);
+                own.take(c, at, both[0], s, place + side);
+                own.take(c, at + 1, both[1], s, place + side);
+                here.take(both[0], c, s, place + side);
+            }
         }
     }
 }

@@ -71,16 +71,26 @@ public final class Reserves {
         ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.copyOf(loads.keySet()));
         plies.map(sweep, fields, map);
         Mesh mesh = structure.mesh();
+        List<SandwichReserves> sandwiches = new ArrayList<>();
         for (int r = 0; r < laminates.length; r++) {
             int region = r;
             int[] elements = IntStream.range(0, mesh.elementCount())
                     .filter(e -> mesh.elementRegions()[e] == region)
                     .toArray();
-            SandwichReserves.of(structure, r, laminates[r]).ifPresent(s -> {
-                for (int c = 0; c < solutions.size(); c++) {
-                    s.add(sweep, c, solutions.get(c).solved().name(), elements, resolution, rows, map, notChecked);
-                }
-            });
+            SandwichReserves.of(structure, r, laminates[r], elements).ifPresent(sandwiches::add);
+        }
+        int count = solutions.size();
+        List<SandwichReserves.Found> found = IntStream.range(0, sandwiches.size() * count)
+                .parallel()
+                .mapToObj(i -> sandwiches
+                        .get(i / count)
+                        .in(sweep, i % count, solutions.get(i % count).solved().name(), resolution))
+                .toList();
+        for (int i = 0; i < found.size(); i++) {
+            int c = i % count;
+            rows.addAll(found.get(i).rows());
+            notChecked.addAll(found.get(i).notChecked());
+            found.get(i).lowest().forEach(l -> map.lower(l.element(), c, l.factor(), l.mode()));
         }
         return new ReserveTable(
                 lowestPerZone(rows), List.copyOf(notChecked), loads, basis.words(), Optional.of(map.build()));

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.response;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tubwright.engine.laminate.Climate;
 import tubwright.engine.laminate.Laminate;
-import tubwright.engine.laminate.LaminateResponse;
-import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.Check;
 import tubwright.engine.strength.KnockDown;
@@ -37,66 +38,59 @@ final class SandwichReserves {
     private final int region;
     private final Sandwich sandwich;
     private final double[] stiffness;
-    /** Force (x, y, xy) of the outer and inner face per strain (εx, εy, γxy, κx, κy, κxy): two 3 × 6. */
-    private final double[][] faces = new double[2][18];
-
+    private final int[] elements;
+    private final double[][] curvatures;
     private final ShellKernel kernel;
 
-    private SandwichReserves(Structure structure, int region, Sandwich sandwich) {
+    private SandwichReserves(Structure structure, int region, Sandwich sandwich, int[] elements) {
         this.structure = structure;
+        this.elements = elements;
         this.region = region;
         this.sandwich = sandwich;
         Laminate laminate = sandwich.laminate();
         stiffness = laminate.stiffness().matrix();
         kernel = new ShellKernel(structure);
-        for (int k = 0; k < 6; k++) {
-            double[] strain = new double[6];
-            strain[k] = 1;
-            boolean inner = false;
-            for (var state : LaminateResponse.underStrains(laminate, strain, Climate.NONE)
-                    .layers()) {
-                if (state.layer().role() == LayerRole.CORE) {
-                    inner = true;
-                    continue;
-                }
-                for (int i = 0; i < 3; i++) {
-                    faces[inner ? 1 : 0][6 * i + k] += 0.5
-                            * (state.outer().stress()[i] + state.inner().stress()[i])
-                            * state.layer().thickness();
-                }
-            }
-        }
+        curvatures = Arrays.stream(elements).mapToObj(this::curvature).toArray(double[][]::new);
     }
 
-    static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate) {
-        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s));
+    /**
+     * Of some elements of a region.
+     *
+     * @return empty if the laminate is no sandwich
+     */
+    static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate, int[] elements) {
+        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s, elements));
     }
 
     private record Key(String mode, boolean local) {}
 
     private record Worst(Check.Reserve check, int element) {}
 
-    /** Adds the worst of each check over the region's elements. */
-    void add(
-            PlySweep sweep,
-            int c,
-            String load,
-            int[] elements,
-            Resolution resolution,
-            List<Reserve> rows,
-            ReserveMap.Builder map,
-            Set<Check.NotChecked> notChecked) {
+    /**
+     * What was found in one case.
+     *
+     * @param rows the worst of each check over the elements
+     * @param notChecked what could not be checked
+     * @param lowest what fails first at each element looked at, checks against theory left out
+     */
+    record Found(List<Reserve> rows, Set<Check.NotChecked> notChecked, List<Lowest> lowest) {}
+
+    /** A factor at an element and the mode, without the face and the constant. */
+    record Lowest(int element, double factor, String mode) {}
+
+    /** Looks at one case. May run for several at a time. */
+    Found in(PlySweep sweep, int c, String load, Resolution resolution) {
+        Found found = new Found(new ArrayList<>(), new LinkedHashSet<>(), new ArrayList<>());
         double[][] drivers = new double[elements.length][];
         double[] largest = new double[DRIVERS];
-        double[][] curvatures = new double[elements.length][];
         for (int i = 0; i < elements.length; i++) {
-            curvatures[i] = curvature(elements[i]);
             drivers[i] = drivers(sweep.mean(c, elements[i]), curvatures[i]);
             for (int d = 0; d < DRIVERS; d++) {
                 largest[d] = Math.max(largest[d], drivers[i][d]);
             }
         }
         Map<Key, Worst> worst = new LinkedHashMap<>();
+        Map<String, String> shortly = new HashMap<>();
         for (int i = 0; i < elements.length; i++) {
             boolean wanted = false;
             for (int d = 0; d < DRIVERS; d++) {
@@ -106,14 +100,17 @@ final class SandwichReserves {
                 continue;
             }
             double[] n = resultants(sweep.mean(c, elements[i]));
-            PanelLoad panel = new PanelLoad(java.util.Arrays.copyOf(n, 6), new double[] {n[6], n[7]}, curvatures[i]);
+            PanelLoad panel = new PanelLoad(Arrays.copyOf(n, 6), new double[] {n[6], n[7]}, curvatures[i]);
+            double lowest = Double.POSITIVE_INFINITY;
+            String mode = "";
             for (Check check : SandwichChecks.of(sandwich, panel, KnockDown.NONE)) {
                 switch (check) {
-                    case Check.NotChecked not -> notChecked.add(not);
+                    case Check.NotChecked not -> found.notChecked().add(not);
                     case Check.Reserve made -> {
                         if (made.reserveFactor() < Double.POSITIVE_INFINITY) {
-                            if (!made.mode().endsWith(THEORY)) {
-                                map.lower(elements[i], c, made.reserveFactor(), shortly(made.mode()));
+                            if (made.reserveFactor() < lowest && !made.mode().endsWith(THEORY)) {
+                                lowest = made.reserveFactor();
+                                mode = made.mode();
                             }
                             worst.merge(
                                     new Key(made.mode(), resolution.doubtful(elements[i])),
@@ -126,21 +123,27 @@ final class SandwichReserves {
                     }
                 }
             }
+            if (lowest < Double.POSITIVE_INFINITY) {
+                found.lowest()
+                        .add(new Lowest(elements[i], lowest, shortly.computeIfAbsent(mode, SandwichReserves::shortly)));
+            }
         }
         String zone = structure.parts().get(structure.partOfRegion(region)).name();
-        worst.forEach((key, at) -> rows.add(new Reserve(
-                load,
-                key.mode(),
-                "",
-                false,
-                zone,
-                "",
-                PlyReserves.centre(structure.mesh(), at.element()),
-                at.check().reserveFactor(),
-                KnockDown.NONE.name(),
-                key.local(),
-                resolution.settledBy(at.element()),
-                at.check().basis())));
+        worst.forEach((key, at) -> found.rows()
+                .add(new Reserve(
+                        load,
+                        key.mode(),
+                        "",
+                        false,
+                        zone,
+                        "",
+                        PlyReserves.centre(structure.mesh(), at.element()),
+                        at.check().reserveFactor(),
+                        KnockDown.NONE.name(),
+                        key.local(),
+                        resolution.settledBy(at.element()),
+                        at.check().basis())));
+        return found;
     }
 
     /** A mode without the face and the constant. */
@@ -161,12 +164,9 @@ final class SandwichReserves {
     private double[] drivers(double[] strains, double[] curvature) {
         double[] drivers = new double[DRIVERS];
         for (int f = 0; f < 2; f++) {
-            double[] force = new double[3];
+            double[] force = sandwich.faceForce(f == 0, strains);
             double product = 0;
             for (int i = 0; i < 3; i++) {
-                for (int k = 0; k < 6; k++) {
-                    force[i] += faces[f][6 * i + k] * strains[k];
-                }
                 product += force[i] * (Math.abs(curvature[i]) + Math.abs(strains[3 + i]));
             }
             drivers[f] = compression(force);

@@ -4,12 +4,9 @@ package tubwright.engine.response;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import tubwright.engine.laminate.Laminate;
-import tubwright.engine.strength.Check;
 import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.Structure;
 
@@ -54,12 +51,10 @@ public final class ZoneReserves {
         PlySweep sweep = new PlySweep(structure, List.of(displacements), regions, resolution, elements);
         List<Reserve> rows = new ArrayList<>();
         new PlyReserves(structure, laminates, regions, resolution, basis).add(sweep, 0, load, displacements, rows);
-        ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.of(load));
-        Set<Check.NotChecked> notChecked = new LinkedHashSet<>();
         for (int r : touched) {
             int[] own = Arrays.stream(elements).filter(e -> ofElement[e] == r).toArray();
-            SandwichReserves.of(structure, r, laminates[r])
-                    .ifPresent(s -> s.add(sweep, 0, load, own, resolution, rows, map, notChecked));
+            SandwichReserves.of(structure, r, laminates[r], own)
+                    .ifPresent(s -> rows.addAll(s.in(sweep, 0, load, resolution).rows()));
         }
         return rows.stream().filter(r -> !r.local()).min(Comparator.comparingDouble(Reserve::value));
     }

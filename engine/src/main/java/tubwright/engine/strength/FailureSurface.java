@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
  * <p>Immutable and free of allocation in {@link #reserve}, so that it can stand in the innermost loop.
  */
 abstract class FailureSurface {
+    /** Far above what rounding does to a stress over its strength, far below what anybody would tell apart. */
+    static final double HAIR = 1e-9;
+
     private final double[] borders;
 
     /** Planes through the origin on which the valid quadric may change: coefficients of (σ1, σ2, τ), three a plane. */
@@ -26,6 +29,21 @@ abstract class FailureSurface {
     /** Angle between the fracture plane and the thickness direction at this stress, radians, where the criterion knows. */
     OptionalDouble fractureAngleAt(double s1, double s2, double s12) {
         return OptionalDouble.empty();
+    }
+
+    /** Whether all that lies between two stresses inside is known to be inside. */
+    boolean convex() {
+        return false;
+    }
+
+    /** Which of two factors, that of the fibres and that between them, this surface can lower: the larger where both. */
+    double kept(double fibre, double between) {
+        return Math.max(fibre, between);
+    }
+
+    /** Whether a stress is inside by more than a hair. */
+    boolean holds(double s1, double s2, double s12) {
+        return pieceAt(s1, s2, s12).value(s1, s2, s12) < -HAIR;
     }
 
     /** Smallest λ ≥ 0 at which r + λ m reaches the surface; 0 if r is there already, infinite if it never is. */

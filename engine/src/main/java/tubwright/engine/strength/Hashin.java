@@ -35,11 +35,23 @@ public final class Hashin {
     private static final class Fibre extends FailureSurface {
         private final Quadric tension;
         private final Quadric compression;
+        private final boolean convex;
 
         Fibre(PlyStrengths s, double alpha) {
             super(1, 0, 0);
             tension = new Quadric(1 / (s.xt() * s.xt()), 0, alpha / (s.s12() * s.s12()), 0, 0, 0, 0, -1);
             compression = Quadric.plane(-1 / s.xc(), 0, 0);
+            convex = alpha == 0;
+        }
+
+        @Override
+        boolean convex() {
+            return convex;
+        }
+
+        @Override
+        double kept(double fibre, double between) {
+            return fibre;
         }
 
         @Override
@@ -56,6 +68,7 @@ public final class Hashin {
     private static final class Matrix extends FailureSurface {
         private final Quadric tension;
         private final Quadric compression;
+        private final boolean convex;
 
         Matrix(PlyStrengths s, double st) {
             super(0, 1, 0);
@@ -63,6 +76,17 @@ public final class Hashin {
             double ratio = s.yc() / (2 * st);
             tension = new Quadric(0, 1 / (s.yt() * s.yt()), shear, 0, 0, 0, 0, -1);
             compression = new Quadric(0, 1 / (4 * st * st), shear, 0, 0, (ratio * ratio - 1) / s.yc(), 0, -1);
+            convex = ratio <= 1;
+        }
+
+        @Override
+        boolean convex() {
+            return convex;
+        }
+
+        @Override
+        double kept(double fibre, double between) {
+            return between;
         }
 
         @Override

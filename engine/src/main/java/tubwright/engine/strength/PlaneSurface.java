@@ -26,6 +26,21 @@ final class PlaneSurface extends FailureSurface {
     }
 
     @Override
+    boolean convex() {
+        return true;
+    }
+
+    @Override
+    double kept(double fibre, double between) {
+        return mode.isFibre() ? fibre : between;
+    }
+
+    @Override
+    boolean holds(double s1, double s2, double s12) {
+        return l1 * s1 + l2 * s2 + l12 * s12 < 1 - HAIR;
+    }
+
+    @Override
     Quadric pieceAt(double s1, double s2, double s12) {
         return Quadric.plane(l1, l2, l12);
     }

@@ -64,6 +64,37 @@ public final class PlyCriterion implements PreparedCriterion {
         return lowered;
     }
 
+    /**
+     * Whether what {@link #clears clear} two states clears all between them: every surface convex, and none met by the
+     * residual stress alone.
+     */
+    public boolean bounds(double r1, double r2, double r12) {
+        for (FailureSurface surface : surfaces) {
+            if (!surface.convex() || !surface.holds(r1, r2, r12)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Whether it is certain that {@link #lower} would lower neither of two factors, for a residual stress that
+     * {@link #bounds bounds}. False is no answer.
+     *
+     * @param fibre lowest factor of the fibres so far
+     * @param between lowest factor between them so far
+     */
+    public boolean clears(
+            double m1, double m2, double m12, double r1, double r2, double r12, double fibre, double between) {
+        for (FailureSurface surface : surfaces) {
+            double f = surface.kept(fibre, between);
+            if (!surface.holds(r1 + f * m1, r2 + f * m2, r12 + f * m12)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Without residual stress. */
     public double reserveFactor(double s1, double s2, double s12) {
         return reserveFactor(s1, s2, s12, 0, 0, 0);

@@ -72,6 +72,7 @@ public final class Puck {
         private final Quadric a;
         private final Quadric b;
         private final Quadric c;
+        private final boolean convex;
 
         InterFibre(PlyStrengths s, PuckSlopes p) {
             super(
@@ -88,6 +89,8 @@ public final class Puck {
             slope = transverseSlope(s, p);
             border = borderShear(s, p);
             shear = s.s12();
+            // A is then an ellipse and meets B without caving in; B runs into C without a kink.
+            convex = p.tension() >= p.compression() && 2 * p.tension() * s.yt() < shear;
             double f66 = 1 / (shear * shear);
             double across = (1 - p.tension() * s.yt() / shear) / s.yt();
             double lift = p.tension() / shear;
@@ -95,6 +98,16 @@ public final class Puck {
             b = new Quadric(0, 0, f66, 0, 0, 2 * p.compression() / shear, 0, -1);
             double wide = 2 * (1 + slope) * shear;
             c = new Quadric(0, 1 / (s.yc() * s.yc()), 1 / (wide * wide), 0, 0, 1 / s.yc(), 0, 0);
+        }
+
+        @Override
+        boolean convex() {
+            return convex;
+        }
+
+        @Override
+        double kept(double fibre, double between) {
+            return between;
         }
 
         @Override

@@ -36,6 +36,11 @@ public final class TsaiWu {
                 -1);
         return new PlyCriterion("Tsai-Wu", "Tsai and Wu 1971; F12* = " + interaction, new FailureSurface() {
             @Override
+            boolean convex() {
+                return true;
+            }
+
+            @Override
             Quadric pieceAt(double s1, double s2, double s12) {
                 return quadric;
             }

@@ -11,6 +11,11 @@ public final class VonMises {
         Quadric quadric = new Quadric(f, f, 3 * f, -f, 0, 0, 0, -1);
         return new PlyCriterion("von Mises", "von Mises 1913", new FailureSurface() {
             @Override
+            boolean convex() {
+                return true;
+            }
+
+            @Override
             Quadric pieceAt(double s1, double s2, double s12) {
                 return quadric;
             }

@@ -98,12 +98,22 @@ public final class ShellWorkspace {
      */
     public void strainAt(int p, double[] displacements, double[] strains) {
         double[] b = strain[p];
-        for (int r = 0; r < STRAINS; r++) {
-            double sum = 0;
-            for (int j = 0; j < freedoms; j++) {
-                sum += b[r * freedoms + j] * displacements[j];
+        int n = freedoms;
+        // Three sums side by side: one alone waits for its own last addition.
+        for (int r = 0; r < STRAINS; r += 3) {
+            double first = 0;
+            double second = 0;
+            double third = 0;
+            int at = r * n;
+            for (int j = 0; j < n; j++) {
+                double u = displacements[j];
+                first += b[at + j] * u;
+                second += b[at + n + j] * u;
+                third += b[at + 2 * n + j] * u;
             }
-            strains[r] = sum;
+            strains[r] = first;
+            strains[r + 1] = second;
+            strains[r + 2] = third;
         }
     }
 

@@ -4,9 +4,12 @@ package tubwright.engine.strength.sandwich;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import tubwright.engine.laminate.Climate;
 import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.LaminateResponse;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.laminate.PlyState;
 import tubwright.engine.material.Core;
 import tubwright.engine.material.Property;
 
@@ -17,6 +20,8 @@ public final class Sandwich {
     private final Face outer;
     private final Face inner;
     private final double[] compliance;
+    /** Membrane force (x, y, xy) of the outer and inner face per strain of the whole: two 3 × 6. */
+    private final double[][] forces = new double[2][18];
 
     private Sandwich(Laminate laminate, int coreIndex) {
         this.laminate = laminate;
@@ -25,6 +30,23 @@ public final class Sandwich {
         compliance = laminate.stiffness().compliance();
         outer = new Face(List.copyOf(layers.subList(0, coreIndex)));
         inner = new Face(List.copyOf(layers.subList(coreIndex + 1, layers.size())));
+        for (int k = 0; k < 6; k++) {
+            double[] strain = new double[6];
+            strain[k] = 1;
+            List<PlyState> states = LaminateResponse.underStrains(laminate, strain, Climate.NONE)
+                    .layers();
+            for (int i = 0; i < states.size(); i++) {
+                if (i != coreIndex) {
+                    PlyState state = states.get(i);
+                    double[] force = forces[i < coreIndex ? 0 : 1];
+                    for (int r = 0; r < 3; r++) {
+                        force[6 * r + k] += 0.5
+                                * (state.outer().stress()[r] + state.inner().stress()[r])
+                                * state.layer().thickness();
+                    }
+                }
+            }
+        }
     }
 
     /** Of a laminate with exactly one core and something on both sides of it; empty otherwise. */
@@ -85,15 +107,24 @@ public final class Sandwich {
         return strains;
     }
 
-    Face face(boolean outside) {
-        return outside ? outer : inner;
+    /**
+     * Membrane force of a face (x, y, xy), N/m.
+     *
+     * @param strains (εx, εy, γxy, κx, κy, κxy) of the whole
+     */
+    public double[] faceForce(boolean outside, double[] strains) {
+        double[] matrix = forces[outside ? 0 : 1];
+        double[] force = new double[3];
+        for (int i = 0; i < 3; i++) {
+            for (int k = 0; k < 6; k++) {
+                force[i] += matrix[6 * i + k] * strains[k];
+            }
+        }
+        return force;
     }
 
-    /** Places of the layers of a face in the laminate. */
-    IntStream places(boolean outside) {
-        return outside
-                ? IntStream.range(0, coreIndex)
-                : IntStream.range(coreIndex + 1, laminate.layers().size());
+    Face face(boolean outside) {
+        return outside ? outer : inner;
     }
 
     private Layer coreLayer() {

@@ -4,8 +4,6 @@ package tubwright.engine.strength.sandwich;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import tubwright.engine.laminate.LaminateResponse;
-import tubwright.engine.laminate.PlyState;
 import tubwright.engine.material.Core;
 import tubwright.engine.material.Property;
 import tubwright.engine.strength.Check;
@@ -21,15 +19,18 @@ public final class SandwichChecks {
     private final Sandwich sandwich;
     private final PanelLoad load;
     private final KnockDown knockDown;
-    private final LaminateResponse response;
+    private final double[] strains;
+    private final double[] outerForce;
+    private final double[] innerForce;
     private final List<Check> checks = new ArrayList<>();
 
     private SandwichChecks(Sandwich sandwich, PanelLoad load, KnockDown knockDown) {
         this.sandwich = sandwich;
         this.load = load;
         this.knockDown = knockDown;
-        response =
-                LaminateResponse.ofState(sandwich.laminate(), sandwich.strains(load.resultants()), load.resultants());
+        strains = sandwich.strains(load.resultants());
+        outerForce = sandwich.faceForce(true, strains);
+        innerForce = sandwich.faceForce(false, strains);
     }
 
     /** Every check, made or not made. */
@@ -48,23 +49,9 @@ public final class SandwichChecks {
 
     /** Mean membrane stress of a face (x, y, xy), Pa. */
     private double[] faceStress(boolean outside) {
-        double[] force = faceForce(outside);
+        double[] force = outside ? outerForce : innerForce;
         double t = sandwich.face(outside).thickness();
         return new double[] {force[0] / t, force[1] / t, force[2] / t};
-    }
-
-    /** Membrane force of a face (x, y, xy), N/m. */
-    private double[] faceForce(boolean outside) {
-        double[] force = new double[3];
-        sandwich.places(outside).forEach(i -> {
-            PlyState state = response.layers().get(i);
-            for (int k = 0; k < 3; k++) {
-                force[k] += 0.5
-                        * (state.outer().stress()[k] + state.inner().stress()[k])
-                        * state.layer().thickness();
-            }
-        });
-        return force;
     }
 
     private void wrinkling(boolean outside, Principal stress) {
@@ -165,9 +152,7 @@ public final class SandwichChecks {
     private void corePressure() {
         // The outer face presses inward with N·κ, the inner one outward; bending adds to the curvature as the load
         // grows.
-        double[] outer = faceForce(true);
-        double[] inner = faceForce(false);
-        double[] bend = {response.strains()[3], response.strains()[4], response.strains()[5]};
+        double[] bend = {strains[3], strains[4], strains[5]};
         double largest = 0;
         double least = 0;
         double crushing = Double.POSITIVE_INFINITY;
@@ -176,7 +161,7 @@ public final class SandwichChecks {
         double zc = table.si(Property.ZC).orElse(Double.NaN) * knockDown.factor(Property.ZC);
         double zt = table.si(Property.ZT).orElse(Double.NaN) * knockDown.factor(Property.ZT);
         for (int sign : new int[] {1, -1}) {
-            double[] force = sign > 0 ? outer : inner;
+            double[] force = sign > 0 ? outerForce : innerForce;
             double linear = sign * product(force, load.initialCurvature());
             double quadratic = sign * product(force, bend);
             largest = Math.max(largest, linear + quadratic);

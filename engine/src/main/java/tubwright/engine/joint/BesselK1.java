@@ -23,9 +23,4 @@ final class BesselK1 {
             }
         }
     }
-
-    /** K1(a)/K1(b). */
-    static double ratio(double a, double b) {
-        return scaled(a) / scaled(b) * Math.exp(b - a);
-    }
 }

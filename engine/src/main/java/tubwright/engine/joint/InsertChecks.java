@@ -87,8 +87,9 @@ public final class InsertChecks {
             double modulus = Math.min(
                     core.properties().require(Property.G13), core.properties().require(Property.G23));
             InsertPullOut pullOut = new InsertPullOut(potting, weaker(thinner), coreThickness, modulus);
-            double share = site.pullShare(potting, pullOut.largestShearRatio());
-            double capacity = share * pullOut.coreShearCapacity(strength.getAsDouble());
+            double ratio = pullOut.largestShearRatio();
+            double share = site.pullShare(potting, ratio);
+            double capacity = share * pullOut.coreShearCapacity(strength.getAsDouble(), ratio);
             pullStrength = OptionalDouble.of(capacity);
             checks.add(Check.proportional(
                     "insert pull-out by core shear",

@@ -4,6 +4,7 @@ package tubwright.engine.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import tubwright.engine.material.Core;
 import tubwright.engine.material.Property;
 import tubwright.engine.strength.Check;
@@ -34,21 +35,40 @@ public record InsertPullOut(double pottingRadius, Adherend face, double coreHeig
     /** Shear stress of the core at radius r over P/(2π d bp). */
     public double shearRatio(double radius) {
         double alpha = decay();
-        return pottingRadius / radius - BesselK1.ratio(alpha * radius, alpha * pottingRadius);
+        return shearRatio(radius, alpha, BesselK1.scaled(alpha * pottingRadius));
+    }
+
+    private double shearRatio(double radius, double alpha, double atPotting) {
+        double decayed = Math.exp(alpha * (pottingRadius - radius));
+        return pottingRadius / radius - BesselK1.scaled(alpha * radius) / atPotting * decayed;
     }
 
     /** Radius of the largest shear stress, m. */
     public double radiusOfLargestShear() {
+        double alpha = decay();
+        double atPotting = BesselK1.scaled(alpha * pottingRadius);
+        DoubleUnaryOperator ratio = r -> shearRatio(r, alpha, atPotting);
         double low = pottingRadius;
-        double high = pottingRadius + 20 / decay();
+        double high = pottingRadius + 20 / alpha;
         double golden = (Math.sqrt(5) - 1) / 2;
-        for (int i = 0; i < 90; i++) {
-            double left = high - golden * (high - low);
-            double right = low + golden * (high - low);
-            if (shearRatio(left) < shearRatio(right)) {
+        double left = high - golden * (high - low);
+        double right = low + golden * (high - low);
+        double atLeft = ratio.applyAsDouble(left);
+        double atRight = ratio.applyAsDouble(right);
+        // The maximum is flat: half the digits of the radius settle all of the ratio.
+        for (int i = 0; i < 50; i++) {
+            if (atLeft < atRight) {
                 low = left;
+                left = right;
+                atLeft = atRight;
+                right = low + golden * (high - low);
+                atRight = ratio.applyAsDouble(right);
             } else {
                 high = right;
+                right = left;
+                atRight = atLeft;
+                left = high - golden * (high - low);
+                atLeft = ratio.applyAsDouble(left);
             }
         }
         return 0.5 * (low + high);
@@ -76,8 +96,13 @@ public record InsertPullOut(double pottingRadius, Adherend face, double coreHeig
      * @param coreShearStrength τc, Pa
      */
     public double coreShearCapacity(double coreShearStrength) {
+        return coreShearCapacity(coreShearStrength, largestShearRatio());
+    }
+
+    /** The same with {@link #largestShearRatio Kmax} known. */
+    double coreShearCapacity(double coreShearStrength, double largestShearRatio) {
         double beta = coreHeight / face.thickness();
-        return plainCapacity(coreShearStrength) * (beta + 1) / beta / largestShearRatio();
+        return plainCapacity(coreShearStrength) * (beta + 1) / beta / largestShearRatio;
     }
 
     /** The simplest safe value, which leaves the faces out: 2π bp c τc, N. */

@@ -192,47 +192,11 @@ final class PlySweep {
     }
 
     private Found sweep(int from, int to) {
-        Found own = new Found(fields.size(), offset[regions.length]);
-        ShellKernel kernel = new ShellKernel(structure);
-        double[] strains = new double[ShellWorkspace.STRAINS];
-        double[] outer = new double[3];
-        double[] inner = new double[3];
-        double[] both = new double[2];
+        Pass pass = new Pass();
         for (int i = from; i < to; i++) {
-            int e = elements[i];
-            int region = structure.mesh().elementRegions()[e];
-            int first = offset[region] + (resolution.doubtful(e) ? 2 : 0);
-            Lowest here = new Lowest();
-            if (mapped) {
-                lowest[e] = here;
-            }
-            ShellWorkspace w = kernel.strainPoints(e);
-            for (int c = 0; c < fields.size(); c++) {
-                double[] u = kernel.displacements(e, fields.get(c));
-                double[] least = own.least[c];
-                for (int p = 0; p < w.points(); p++) {
-                    w.strainAt(p, u, strains);
-                    for (int k = 0; k < STRAINS; k++) {
-                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
-                    }
-                    LayerStresses.Slot last = null;
-                    for (LayerStresses.Alike each : alike[region]) {
-                        int at = first + KINDS * each.check();
-                        if (last == null || each.first().layer() != last.layer()) {
-                            each.first().stress(strains, 0, outer);
-                            each.last().stress(strains, 1, inner);
-                            last = each.first();
-                        }
-                        double fibre = mapped ? Math.max(least[at], here.factor) : least[at];
-                        if (!clear(each, outer, inner, fibre, least[at + 1])) {
-                            examine(each, region, strains, inner, both, own, here, c, at, 8 * e + 2 * p);
-                            last = null;
-                        }
-                    }
-                }
-            }
+            pass.element(elements[i]);
         }
-        return own;
+        return pass.own;
     }
 
     private static boolean clear(
@@ -247,28 +211,66 @@ final class PlySweep {
                 && criterion.clears(inner[0], inner[1], inner[2], s[3], s[4], s[5], fibre, between);
     }
 
-    private void examine(
-            LayerStresses.Alike alike,
-            int region,
-            double[] strains,
-            double[] stress,
-            double[] both,
-            Found own,
-            Lowest here,
-            int c,
-            int at,
-            int place) {
-        for (int s : alike.slots()) {
-            LayerStresses.Slot slot = slots[region][s];
-            double[] r = slot.residual();
-            for (int side = 0; side < 2; side++) {
-                slot.stress(strains, side, stress);
-                Arrays.fill(both, Double.POSITIVE_INFINITY);
-                int q = 3 * side;
-                slot.criterion().lower(stress[0], stress[1], stress[2], r[q], r[q + 1], r[q + 2], both, 0);
-                own.take(c, at, both[0], s, place + side);
-                own.take(c, at + 1, both[1], s, place + side);
-                here.take(both[0], c, s, place + side);
+    /** One thread's way over some elements, in short methods, which are soon compiled. */
+    private final class Pass {
+        private final Found own = new Found(fields.size(), offset[regions.length]);
+        private final ShellKernel kernel = new ShellKernel(structure);
+        private final double[] strains = new double[ShellWorkspace.STRAINS];
+        private final double[] outer = new double[3];
+        private final double[] inner = new double[3];
+        private final double[] both = new double[2];
+
+        void element(int e) {
+            int region = structure.mesh().elementRegions()[e];
+            int first = offset[region] + (resolution.doubtful(e) ? 2 : 0);
+            Lowest here = new Lowest();
+            if (mapped) {
+                lowest[e] = here;
+            }
+            ShellWorkspace w = kernel.strainPoints(e);
+            for (int c = 0; c < fields.size(); c++) {
+                double[] u = kernel.displacements(e, fields.get(c));
+                for (int p = 0; p < w.points(); p++) {
+                    w.strainAt(p, u, strains);
+                    for (int k = 0; k < STRAINS; k++) {
+                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
+                    }
+                    point(region, here, c, first, 8 * e + 2 * p);
+                }
+            }
+        }
+
+        private void point(int region, Lowest here, int c, int first, int place) {
+            double[] least = own.least[c];
+            LayerStresses.Slot last = null;
+            for (LayerStresses.Alike each : alike[region]) {
+                int at = first + KINDS * each.check();
+                if (last == null || each.first().layer() != last.layer()) {
+                    each.first().stress(strains, 0, outer);
+                    each.last().stress(strains, 1, inner);
+                    last = each.first();
+                }
+                double fibre = mapped ? Math.max(least[at], here.factor) : least[at];
+                if (!clear(each, outer, inner, fibre, least[at + 1])) {
+                    examine(each, region, here, c, at, place);
+                    last = null;
+                }
+            }
+        }
+
+        private void examine(LayerStresses.Alike alike, int region, Lowest here, int c, int at, int place) {
+            for (int s : alike.slots()) {
+                LayerStresses.Slot slot = slots[region][s];
+                double[] r = slot.residual();
+                for (int side = 0; side < 2; side++) {
+                    slot.stress(strains, side, inner);
+                    Arrays.fill(both, Double.POSITIVE_INFINITY);
+                    int q = 3 * side;
+                    slot.criterion().lower(inner[0], inner[1], inner[2], r[q], r[q + 1], r[q + 2], both, 0);
+                    own.take(c, at, both[0], s, place + side);
+                    own.take(c, at + 1, both[1], s, place + side);
+                    here.take(both[0], c, s, place + side);
+                }
             }
         }
     }

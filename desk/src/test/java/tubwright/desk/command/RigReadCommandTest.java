@@ -87,7 +87,10 @@ class RigReadCommandTest {
 
     @Test
     void helpAndSlipsOfThePenAreAnswered() {
-        assertTrue(Typed.on(new FakeBench(), "rig", "--help").out().contains("95 % interval"));
+        assertTrue(Typed.on(new FakeBench(), "rig", "--help")
+                .out()
+                .replaceAll("\\s+", " ")
+                .contains("95 % interval"));
         assertTrue(Typed.on(new FakeBench(), "rig", "raed").err().contains("did you mean \"read\""));
     }
 

@@ -56,12 +56,12 @@ class SearchTest {
     }
 
     /** NaN where there is none. */
-    private static double byLibrary(Case c, boolean whole) {
+    private static double byLibrary(Case c) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         Variable[] x = new Variable[c.cost.length];
         for (int j = 0; j < x.length; j++) {
             Variable each = model.newVariable("x" + j).weight(c.cost[j]);
-            x[j] = whole ? each.binary() : each.lower(0).upper(1);
+            x[j] = each.lower(0).upper(1);
         }
         for (int z = 0; z + 1 < c.offset.length; z++) {
             Expression one = model.newExpression("one" + z).level(1);
@@ -75,20 +75,35 @@ class SearchTest {
                 row.set(x[j], c.rows.get(i).coefficients()[j]);
             }
         }
-        for (Neighbours.Pair pair : whole ? c.neighbours.pairs() : List.<Neighbours.Pair>of()) {
-            for (int a = 0; a < pair.together().length; a++) {
-                for (int b = 0; b < pair.together()[a].length; b++) {
-                    if (!pair.together()[a][b]) {
-                        Expression not = model.newExpression("not" + pair.a() + " " + a + " " + b)
-                                .upper(1);
-                        not.set(x[c.offset[pair.a()] + a], 1);
-                        not.set(x[c.offset[pair.b()] + b], 1);
-                    }
-                }
-            }
-        }
         Optimisation.Result result = model.minimise();
         return result.getState().isOptimal() ? result.getValue() : Double.NaN;
+    }
+
+    /**
+     * Every choice there is, one site after the other; NaN where none keeps all rows. (The mixed-integer solver of the
+     * library was seen to call a choice optimal that was not the lightest.)
+     */
+    private static double byEnumeration(Case c, int[] choice, int site, double cost, double best) {
+        if (cost >= best) {
+            return best;
+        }
+        if (site == choice.length) {
+            boolean kept = c.neighbours.kept(choice);
+            for (Row row : c.rows) {
+                double sum = 0;
+                for (int z = 0; z < choice.length; z++) {
+                    sum += row.coefficients()[c.offset[z] + choice[z]];
+                }
+                kept &= sum >= row.least();
+            }
+            return kept ? cost : best;
+        }
+        double least = best;
+        for (int k = 0; k < c.offset[site + 1] - c.offset[site]; k++) {
+            choice[site] = k;
+            least = byEnumeration(c, choice, site + 1, cost + c.cost[c.offset[site] + k], least);
+        }
+        return least;
     }
 
     @Test
@@ -97,7 +112,7 @@ class SearchTest {
         int solvable = 0;
         for (int trial = 0; trial < 200; trial++) {
             Case c = random(random, 2 + random.nextInt(12), 1 + random.nextInt(8));
-            double expected = byLibrary(c, false);
+            double expected = byLibrary(c);
             Relaxation relaxation = new Relaxation(c.cost, c.offset);
             boolean[] all = new boolean[c.cost.length];
             Arrays.fill(all, true);
@@ -154,12 +169,12 @@ class SearchTest {
     }
 
     @Test
-    void theLightestChoiceIsTheLibrarys() {
+    void theLightestChoiceIsTheLightestOfAll() {
         Random random = new Random(SEED);
         int solvable = 0;
         for (int trial = 0; trial < 60; trial++) {
             Case c = random(random, 2 + random.nextInt(7), 1 + random.nextInt(3));
-            double expected = byLibrary(c, true);
+            double expected = byEnumeration(c, new int[c.offset.length - 1], 0, 0, Double.NaN);
             Search search = search(c);
             search.run(1_000_000, trial % 2 == 0, () -> false);
             assertTrue(search.done());

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * three meshes, both carried to size zero, no further apart than one part in a hundred. What the page
  * docs/verification/second-opinion.md tells is printed by this test.
  */
-class SecondOpinionTest {
+class SecondOpinion {
     private static final double FACE = .0008;
     private static final double CORE = .010;
     /** Shell mesh sizes, m, each half of the one before. */

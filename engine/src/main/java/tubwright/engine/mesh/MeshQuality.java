@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.mesh;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,17 +114,18 @@ public record MeshQuality(
     }
 
     private static List<PartArea> areas(Map<String, Double> area, TubShape shape) {
-        List<PartArea> areas = new ArrayList<>();
-        area.forEach((part, sum) -> {
-            double exact = shape.strip(part)
-                    .map(shape::netStripArea)
-                    .orElseGet(() -> shape.placedWalls().stream()
-                            .filter(w -> w.wall().name().equals(part))
-                            .mapToDouble(PlacedWall::area)
-                            .sum());
-            areas.add(new PartArea(part, sum, exact));
-        });
-        return areas;
+        return area.entrySet().parallelStream()
+                .map(each -> new PartArea(each.getKey(), each.getValue(), exact(shape, each.getKey())))
+                .toList();
+    }
+
+    private static double exact(TubShape shape, String part) {
+        return shape.strip(part)
+                .map(shape::netStripArea)
+                .orElseGet(() -> shape.placedWalls().stream()
+                        .filter(w -> w.wall().name().equals(part))
+                        .mapToDouble(PlacedWall::area)
+                        .sum());
     }
 
     private static double distance(double[] x, int p, int q) {

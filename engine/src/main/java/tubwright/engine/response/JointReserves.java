@@ -39,7 +39,7 @@ final class JointReserves {
     private final Map<Long, Integer> elementOfEdge = new HashMap<>();
     private final List<Prepared> prepared = new ArrayList<>();
 
-    /** A point with what it needs for every case. */
+    /** A point with what it needs for every case; its line's direction in the laminate axes of the elements it joins. */
     private record Prepared(
             JointRun run,
             JointPoint point,
@@ -47,6 +47,8 @@ final class JointReserves {
             int element,
             double apart,
             double off,
+            double[] ofEdge,
+            double[] ofOnto,
             Sheet one,
             Sheet two,
             Optional<FastenerChecks> fasteners) {}
@@ -139,6 +141,8 @@ final class JointReserves {
                 from,
                 Math.signum(dot(point.axes()[1], inward)),
                 Math.signum(dot(point.axes()[2], inward)),
+                inLaminateAxes(from, along),
+                inLaminateAxes(point.onto(), along),
                 a,
                 b,
                 rows));
@@ -161,15 +165,19 @@ final class JointReserves {
 
     /** Region of an element, and the angle of a direction from its laminate's axis in whole degrees, half a turn the same. */
     private SheetKey key(int element, double[] direction) {
-        double[] axes = kernel.strainPoints(element).axes(0);
-        double x = 0;
-        double y = 0;
-        for (int d = 0; d < 3; d++) {
-            x += axes[d] * direction[d];
-            y += axes[3 + d] * direction[d];
-        }
-        long degrees = Math.floorMod(Math.round(Math.toDegrees(Math.atan2(y, x)) / 5) * 5, 180L);
+        double[] own = inLaminateAxes(element, direction);
+        long degrees = Math.floorMod(Math.round(Math.toDegrees(Math.atan2(own[1], own[0])) / 5) * 5, 180L);
         return new SheetKey(mesh.elementRegions()[element], degrees);
+    }
+
+    private double[] inLaminateAxes(int element, double[] direction) {
+        double[] axes = kernel.strainPoints(element).axes(0);
+        double[] own = new double[2];
+        for (int d = 0; d < 3; d++) {
+            own[0] += axes[d] * direction[d];
+            own[1] += axes[3 + d] * direction[d];
+        }
+        return own;
     }
 
     private record Key(String line, String mode) {}
@@ -179,15 +187,19 @@ final class JointReserves {
     /** Adds the worst of each check over each joint. */
     void add(PlySweep sweep, int c, String load, double[] u, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
         Map<Key, Worst> worst = new LinkedHashMap<>();
-        for (Prepared p : prepared) {
-            for (Check check : checks(p, sweep, c, u)) {
+        List<List<Check>> made = prepared.parallelStream()
+                .map(p -> checks(p, sweep, c, u))
+                .toList();
+        for (int k = 0; k < made.size(); k++) {
+            Prepared p = prepared.get(k);
+            for (Check check : made.get(k)) {
                 switch (check) {
                     case Check.NotChecked not -> notChecked.add(not);
-                    case Check.Reserve made -> {
-                        if (made.reserveFactor() < Double.POSITIVE_INFINITY) {
+                    case Check.Reserve found -> {
+                        if (found.reserveFactor() < Double.POSITIVE_INFINITY) {
                             worst.merge(
-                                    new Key(p.run().joint().line(), made.mode()),
-                                    new Worst(p, made),
+                                    new Key(p.run().joint().line(), found.mode()),
+                                    new Worst(p, found),
                                     (a, b) -> b.check().reserveFactor()
                                                     < a.check().reserveFactor()
                                             ? b
@@ -231,14 +243,14 @@ final class JointReserves {
             // The flange of a wall is pried off: the wall pulls beside the row, the flange's toe is the heel.
             double pried = p.tee() ? Math.abs(f[3]) + Math.max(0, normal) * row.edge() : f[3];
             checks.addAll(rows.under(new LineLoad(across, f[0], normal, pried)));
-            interRivet(p, row, p.element(), p.one(), sweep, c).ifPresent(checks::add);
-            interRivet(p, row, p.point().onto(), p.two(), sweep, c).ifPresent(checks::add);
+            interRivet(p.ofEdge(), row, p.element(), p.one(), sweep, c).ifPresent(checks::add);
+            interRivet(p.ofOnto(), row, p.point().onto(), p.two(), sweep, c).ifPresent(checks::add);
         });
         return checks;
     }
 
     private Optional<Check> interRivet(
-            Prepared p, JointDetail.Fasteners row, int element, Sheet sheet, PlySweep sweep, int c) {
+            double[] along, JointDetail.Fasteners row, int element, Sheet sheet, PlySweep sweep, int c) {
         if (!(sheet.solid().layers().getFirst().material() instanceof Metal metal)) {
             return Optional.empty();
         }
@@ -250,13 +262,8 @@ final class JointReserves {
                 n[i] += stiffness[8 * i + j] * strains[j];
             }
         }
-        double[] axes = kernel.strainPoints(element).axes(0);
-        double x = 0;
-        double y = 0;
-        for (int d = 0; d < 3; d++) {
-            x += axes[d] * p.point().axes()[0][d];
-            y += axes[3 + d] * p.point().axes()[0][d];
-        }
+        double x = along[0];
+        double y = along[1];
         double compression = -(n[0] * x * x + n[1] * y * y + 2 * n[2] * x * y) / sheet.thickness();
         return Optional.of(FastenerChecks.interRivet(row, metal, sheet.thickness(), compression));
     }

@@ -58,6 +58,7 @@ public final class Reserves {
         PlyReserves plies = new PlyReserves(structure, laminates, regions, resolution, basis);
         InsertReserves inserts = new InsertReserves(structure, laminates, basis);
         JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
+        double[][] shear = sheets.shearStresses(structure, fields);
         List<Reserve> rows = new ArrayList<>();
         Map<String, String> loads = new LinkedHashMap<>();
         for (int c = 0; c < solutions.size(); c++) {
@@ -65,7 +66,7 @@ public final class Reserves {
             loads.put(solved.name(), solved instanceof Case.Loads l ? l.source() : "");
             plies.add(sweep, c, solved.name(), fields.get(c), rows);
             inserts.add(solutions.get(c), rows, notChecked);
-            sheets.add(structure, solved.name(), fields.get(c), rows, notChecked);
+            sheets.add(structure, solved.name(), shear[c], rows, notChecked);
             joints.add(sweep, c, solved.name(), fields.get(c), rows, notChecked);
         }
         ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.copyOf(loads.keySet()));

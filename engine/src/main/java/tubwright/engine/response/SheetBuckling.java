@@ -2,6 +2,7 @@
 package tubwright.engine.response;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,9 +42,8 @@ final class SheetBuckling {
         String name = "";
         int buckled = 0;
         List<SheetPanels.Panel> all = panels.panels();
-        double[] tau = new double[all.size()];
+        double[] tau = shear(flat, solution);
         for (int p = 0; p < tau.length; p++) {
-            tau[p] = Math.abs(SheetPanels.shearStress(all.get(p), flat, solution.displacements()));
             double factor = all.get(p).shear().bucklingStress() / tau[p];
             buckled += factor < 1 ? 1 : 0;
             if (factor < first) {
@@ -63,7 +63,7 @@ final class SheetBuckling {
         Structure whole = Structure.of(tub, split.mesh());
         Case wanted = solution.solved();
         double[] left = new double[tau.length];
-        java.util.Arrays.fill(left, 1);
+        Arrays.fill(left, 1);
         double now = Study.stiffness(flat, solution);
         double flatStiffness = now;
         for (int round = 0; round < ROUNDS; round++) {
@@ -85,11 +85,15 @@ final class SheetBuckling {
             Solution solved =
                     StaticSolver.solve(softer, List.of(wanted), solver, times).getFirst();
             now = Study.stiffness(softer, solved);
-            for (int p = 0; p < tau.length; p++) {
-                tau[p] = Math.abs(SheetPanels.shearStress(panels.panels().get(p), softer, solved.displacements()));
-            }
+            System.arraycopy(shear(softer, solved), 0, tau, 0, tau.length);
         }
         return now / flatStiffness;
+    }
+
+    /** Mean shear stress of each panel, Pa, without sign. */
+    private double[] shear(Structure solved, Solution solution) {
+        double[] stresses = panels.shearStresses(solved, List.of(solution.displacements()))[0];
+        return Arrays.stream(stresses).map(Math::abs).toArray();
     }
 
     /** The mesh with a region of its own for every panel, and the panel of each region. */

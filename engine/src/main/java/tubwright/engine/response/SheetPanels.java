@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.response;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import tubwright.engine.joint.ShearPanel;
 import tubwright.engine.strength.Check;
 import tubwright.engine.strength.KnockDown;
@@ -41,44 +41,67 @@ record SheetPanels(List<Panel> panels) {
     }
 
     /**
-     * Mean shear stress of a panel, Pa, signed.
+     * Mean shear stresses of the panels, Pa, signed, one row a field. An element's strain operators serve all fields.
      *
      * @param solved structure with the same elements, whose laminates may differ
-     * @param u its displacements
+     * @param fields displacements
      */
-    static double shearStress(Panel panel, Structure solved, double[] u) {
-        double sum = 0;
+    double[][] shearStresses(Structure solved, List<double[]> fields) {
+        double[][] stresses = new double[fields.size()][panels.size()];
+        IntStream.range(0, panels.size()).parallel().forEach(k -> {
+            double[] ofPanel = shearStresses(panels.get(k), solved, fields);
+            for (int c = 0; c < ofPanel.length; c++) {
+                stresses[c][k] = ofPanel[c];
+            }
+        });
+        return stresses;
+    }
+
+    private static double[] shearStresses(Panel panel, Structure solved, List<double[]> fields) {
+        double[] sums = new double[fields.size()];
         double area = 0;
         double[] strains = new double[ShellWorkspace.STRAINS];
+        double[] n = new double[3];
         ShellKernel kernel = new ShellKernel(solved);
         for (int e : panel.elements()) {
             ShellWorkspace w = kernel.strainPoints(e);
-            double[] own = kernel.displacements(e, u);
             double[] stiffness = solved.laminate(solved.mesh().elementRegions()[e]);
             for (int p = 0; p < w.points(); p++) {
-                w.strainAt(p, own, strains);
-                double[] n = new double[3];
-                for (int i = 0; i < 3; i++) {
-                    for (int j = 0; j < 8; j++) {
-                        n[i] += stiffness[8 * i + j] * strains[j];
-                    }
-                }
-                double c = dot(panel.axis(), Arrays.copyOf(w.axes(p), 3));
-                double s = dot(panel.axis(), Arrays.copyOfRange(w.axes(p), 3, 6));
+                double[] axes = w.axes(p);
+                double c = dot(panel.axis(), axes, 0);
+                double s = dot(panel.axis(), axes, 3);
                 double length = Math.hypot(c, s);
                 c /= length;
                 s /= length;
-                sum += w.weight(p) * ((n[1] - n[0]) * s * c + n[2] * (c * c - s * s));
+                for (int f = 0; f < sums.length; f++) {
+                    w.strainAt(p, kernel.displacements(e, fields.get(f)), strains);
+                    for (int i = 0; i < 3; i++) {
+                        n[i] = 0;
+                        for (int j = 0; j < 8; j++) {
+                            n[i] += stiffness[8 * i + j] * strains[j];
+                        }
+                    }
+                    sums[f] += w.weight(p) * ((n[1] - n[0]) * s * c + n[2] * (c * c - s * s));
+                }
                 area += w.weight(p);
             }
         }
-        return sum / area / panel.shear().thickness();
+        for (int f = 0; f < sums.length; f++) {
+            sums[f] /= area * panel.shear().thickness();
+        }
+        return sums;
     }
 
-    /** Adds the rows of every panel that a case shears. */
-    void add(Structure solved, String load, double[] u, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
-        for (Panel panel : panels) {
-            double tau = shearStress(panel, solved, u);
+    /**
+     * Adds the rows of every panel that a case shears.
+     *
+     * @param stresses the case's row of {@link #shearStresses}
+     */
+    void add(
+            Structure solved, String load, double[] stresses, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
+        for (int k = 0; k < stresses.length; k++) {
+            Panel panel = panels.get(k);
+            double tau = stresses[k];
             for (Check check : panel.shear().checks(tau)) {
                 switch (check) {
                     case Check.NotChecked not -> notChecked.add(not);
@@ -109,7 +132,7 @@ record SheetPanels(List<Panel> panels) {
         }
     }
 
-    private static double dot(double[] a, double[] b) {
-        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    private static double dot(double[] a, double[] b, int from) {
+        return a[0] * b[from] + a[1] * b[from + 1] + a[2] * b[from + 2];
     }
 }

@@ -215,7 +215,7 @@ final class OpeningChecks {
             } else if ((fa < 0) != (fb < 0)) {
                 double lo = (double) j / nt;
                 double hi = (j + 1.0) / nt;
-                for (int it = 0; it < 40; it++) {
+                for (int it = 0; it < 30; it++) {
                     double m = (lo + hi) / 2;
                     if ((distance(s, k, m, opening, sign, p) < 0) == (fa < 0)) {
                         lo = m;

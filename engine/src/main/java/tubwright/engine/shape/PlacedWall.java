@@ -235,7 +235,7 @@ public final class PlacedWall {
             } else if ((before <= 0) != (now <= 0)) {
                 double lo = q0;
                 double hi = q1;
-                for (int it = 0; it < 44; it++) {
+                for (int it = 0; it < 30; it++) {
                     double m = (lo + hi) / 2;
                     if ((inside(s, p, m) <= 0) == (before <= 0)) {
                         lo = m;

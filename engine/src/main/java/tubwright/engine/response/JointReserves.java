@@ -187,9 +187,8 @@ final class JointReserves {
     /** Adds the worst of each check over each joint. */
     void add(PlySweep sweep, int c, String load, double[] u, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
         Map<Key, Worst> worst = new LinkedHashMap<>();
-        List<List<Check>> made = prepared.parallelStream()
-                .map(p -> checks(p, sweep, c, u))
-                .toList();
+        List<List<Check>> made =
+                prepared.parallelStream().map(p -> checks(p, sweep, c, u)).toList();
         for (int k = 0; k < made.size(); k++) {
             Prepared p = prepared.get(k);
             for (Check check : made.get(k)) {

@@ -97,8 +97,7 @@ record SheetPanels(List<Panel> panels) {
      *
      * @param stresses the case's row of {@link #shearStresses}
      */
-    void add(
-            Structure solved, String load, double[] stresses, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
+    void add(Structure solved, String load, double[] stresses, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
         for (int k = 0; k < stresses.length; k++) {
             Panel panel = panels.get(k);
             double tau = stresses[k];

@@ -16,7 +16,6 @@ import tubwright.engine.response.InstalledAnswer;
 
 /** The tub with what is bolted to it, in a few lines. */
 final class InstalledSummary {
-    private static final int SPRINGS = 7;
     private static final int PICK_UPS = 3;
     private static final int LOST = 4;
     private static final String GAP = " ";
@@ -51,8 +50,7 @@ final class InstalledSummary {
                                 + (t.fitted().isEmpty() ? "" : " Bolted on: " + String.join(", ", t.fitted()) + ".")));
         answer.hubToHub().ifPresent(h -> {
             TextTable springs = new TextTable(true, false, true);
-            for (InstalledAnswer.Spring each :
-                    h.springs().subList(0, Math.min(SPRINGS, h.springs().size()))) {
+            for (InstalledAnswer.Spring each : h.springsThatCount()) {
                 springs.row(
                         each.name(),
                         percent(each.share()),

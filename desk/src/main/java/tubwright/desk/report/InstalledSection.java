@@ -9,6 +9,9 @@ import static tubwright.desk.text.Figures.fixed;
 import static tubwright.desk.text.Figures.percent;
 import static tubwright.desk.text.Figures.significant;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import tubwright.desk.answer.InstalledWords;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.response.InstalledAnswer;
@@ -47,7 +50,7 @@ final class InstalledSection {
         body.append("</tbody></table>");
         answer.hubToHub().ifPresent(h -> {
             table(body, "springs in series", "share of the twist", "alone, N·m/deg");
-            h.springs()
+            h.springsThatCount()
                     .forEach(s -> row(
                             body,
                             s.name(),
@@ -71,17 +74,36 @@ final class InstalledSection {
                     .append("</p>");
         }
         if (!answer.alignment().isEmpty()) {
-            table(body, "case and wheel", "camber, deg", "toe, deg");
-            answer.alignment()
-                    .forEach(a -> row(
-                            body,
-                            a.load() + ", " + a.wheel(),
-                            fixed(Math.toDegrees(a.camber()), 3, NARROW_SPACE),
-                            fixed(Math.toDegrees(a.toe()), 3, NARROW_SPACE)));
-            body.append("</tbody></table><p>")
-                    .append(escape(InstalledWords.ALIGNMENT))
-                    .append("</p>");
+            alignment(body, "camber, deg", answer.alignment(), InstalledAnswer.Lost::camber);
+            alignment(body, "toe, deg", answer.alignment(), InstalledAnswer.Lost::toe);
+            body.append("<p>").append(escape(InstalledWords.ALIGNMENT)).append("</p>");
         }
+    }
+
+    /** One row a case, one column a wheel. */
+    private static void alignment(
+            StringBuilder body,
+            String what,
+            List<InstalledAnswer.Lost> all,
+            ToDoubleFunction<InstalledAnswer.Lost> angle) {
+        List<String> wheels =
+                all.stream().map(InstalledAnswer.Lost::wheel).distinct().toList();
+        List<String> heads = new ArrayList<>(List.of(what));
+        heads.addAll(wheels);
+        table(body, heads.toArray(String[]::new));
+        for (String load :
+                all.stream().map(InstalledAnswer.Lost::load).distinct().toList()) {
+            List<String> cells = new ArrayList<>(List.of(load));
+            for (String wheel : wheels) {
+                cells.add(all.stream()
+                        .filter(l -> l.load().equals(load) && l.wheel().equals(wheel))
+                        .findFirst()
+                        .map(l -> fixed(Math.toDegrees(angle.applyAsDouble(l)), 3, NARROW_SPACE))
+                        .orElse("–"));
+            }
+            row(body, cells.toArray(String[]::new));
+        }
+        body.append("</tbody></table>");
     }
 
     private static void stiffness(StringBuilder body, String what, double value) {
@@ -93,17 +115,21 @@ final class InstalledSection {
     }
 
     private static void table(StringBuilder body, String... heads) {
-        body.append("<table><thead><tr>");
-        for (String head : heads) {
-            body.append("<th>").append(escape(head)).append("</th>");
+        body.append("<table class=\"tight\"><thead><tr>");
+        for (int i = 0; i < heads.length; i++) {
+            body.append(i == 0 ? "<th>" : "<th class=\"n\">")
+                    .append(escape(heads[i]))
+                    .append("</th>");
         }
         body.append("</tr></thead><tbody>");
     }
 
     private static void row(StringBuilder body, String... cells) {
         body.append("<tr>");
-        for (String cell : cells) {
-            body.append("<td>").append(escape(cell)).append("</td>");
+        for (int i = 0; i < cells.length; i++) {
+            body.append(i == 0 ? "<td>" : "<td class=\"n\">")
+                    .append(escape(cells[i]))
+                    .append("</td>");
         }
         body.append("</tr>");
     }

@@ -70,7 +70,8 @@ public final class Note {
         cell(cells, "computed", answer.stamp());
         cell(cells, "with", "Tubwright " + answer.version());
         cell(cells, "variants", Integer.toString(answer.variants().size()));
-        cell(cells, "cases", Integer.toString(main.cases().size()));
+        int loads = main.reserves().loads().size();
+        cell(cells, "cases", main.cases().size() + (loads == 0 ? "" : " of stiffness, " + loads + " of loads"));
         cell(
                 cells,
                 "mesh",

@@ -54,8 +54,16 @@ public record InstalledAnswer(
      * @param springs in series, largest share first; their shares add up to one
      */
     public record HubToHub(double stiffness, double withoutLinks, List<Spring> springs) {
+        /** Share of the twist below which no figure of the whole would change. */
+        private static final double COUNTS = .005;
+
         public HubToHub {
             springs = List.copyOf(springs);
+        }
+
+        /** The springs a person would list: those stiffer than anybody can tell left out. */
+        public List<Spring> springsThatCount() {
+            return springs.stream().filter(s -> s.share() >= COUNTS).toList();
         }
     }
 

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,17 +27,7 @@ class PrismaticTubTest {
     private static final double BETWEEN = 0.7;
 
     /** A closed box 400 wide, 300 high and 2 m long, of 2 mm sheet drawn by its middle; ends of thick plate. */
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, side, deck]
-              frames:
-                - {station: 0 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-                - {station: 2000 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-              walls:
-                front: {station: 0 mm}
-                rear: {station: 2000 mm}
+    private static final String BOX = BoxText.shape(400, 300, 2000) + """
             materials:
               sheet-metal:
                 kind: metal
@@ -53,10 +42,7 @@ class PrismaticTubTest {
               edges:
                 walls: all
                 bonded: {overlap: 20 mm, adhesive: paste-epoxy, bond line: 0.2 mm}
-            hardpoints:
-              pull: {on: front, y: 150 mm, z: 150 mm}
-              mount: {on: rear, y: 150 mm, z: 150 mm}
-              top mount: {on: rear, y: 60 mm, z: 250 mm}
+            """ + BoxText.heldAtTheRear() + """
             cases:
               torsion:
                 hold: {mount: "x, y, z", top mount: "x, y, z"}
@@ -71,9 +57,7 @@ class PrismaticTubTest {
     Path folder;
 
     private VariantAnswer answer(String text) throws IOException {
-        Path file = folder.resolve("tub.yaml");
-        Files.writeString(file, text);
-        Design design = Design.read(folder);
+        Design design = BoxText.read(folder, text);
         return new Study(Solvers.best(), List.of(1.0), Progress.silent())
                 .answer(List.of(design.asDesigned().tub()))
                 .getFirst();

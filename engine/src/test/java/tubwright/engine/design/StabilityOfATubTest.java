@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -29,17 +28,7 @@ class StabilityOfATubTest {
     private static final double DENSITY = 2700;
 
     /** A square tube of sheet, 200 mm wide and 2 m long, pushed or pulled at stiff ends. */
-    private static final String TUBE = """
-            tub: square tube
-            shape:
-              loft: ruled
-              strips: [floor, side, deck]
-              frames:
-                - {station: 0 mm, outline: "(0, 0) (100, 0) (100, 200) (0, 200) mm"}
-                - {station: 2000 mm, outline: "(0, 0) (100, 0) (100, 200) (0, 200) mm"}
-              walls:
-                front: {station: 0 mm}
-                rear: {station: 2000 mm}
+    private static final String TUBE = BoxText.shape(200, 200, 2000) + """
             materials:
               sheet-metal:
                 kind: metal
@@ -83,8 +72,7 @@ class StabilityOfATubTest {
     Path folder;
 
     private Design design(String text) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), text);
-        return Design.read(folder);
+        return BoxText.read(folder, text);
     }
 
     private Stability answer(String text) throws IOException {

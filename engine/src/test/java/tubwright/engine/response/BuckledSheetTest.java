@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.joint.ShearWeb;
 import tubwright.engine.verification.ladder.Family;
 import tubwright.engine.verification.ladder.Ladder;
@@ -28,18 +27,7 @@ class BuckledSheetTest {
     private static final double T = 0.8e-3;
     private static final double E = 70e9;
 
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, side, deck]
-              frames:
-                - {station: 0 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-                - {station: 2000 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-              walls:
-                front: {station: 0 mm}
-                middle: {station: 1000 mm}
-                rear: {station: 2000 mm}
+    private static final String BOX = BoxText.shapeWithMiddle(400, 300, 2000) + """
             materials:
               sheet-metal:
                 kind: metal
@@ -60,10 +48,7 @@ class BuckledSheetTest {
                 seams: all
                 walls: all
                 bonded: {overlap: 20 mm, adhesive: film-epoxy-150, bond line: 0.1 mm}
-            hardpoints:
-              pull: {on: front, y: 150 mm, z: 150 mm}
-              mount: {on: rear, y: 150 mm, z: 150 mm}
-              top mount: {on: rear, y: 60 mm, z: 250 mm}
+            """ + BoxText.heldAtTheRear() + """
             cases:
               torsion:
                 hold: {mount: "x, y, z", top mount: "x, y, z"}
@@ -81,9 +66,9 @@ class BuckledSheetTest {
     Path folder;
 
     private VariantAnswer answer(int couple) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX.replace("COUPLE", Integer.toString(couple)));
+        String text = BOX.replace("COUPLE", Integer.toString(couple));
         return new Study(Solvers.best(), List.of(1.0), Progress.silent())
-                .answer(List.of(Design.read(folder).asDesigned().tub()))
+                .answer(List.of(BoxText.read(folder, text).asDesigned().tub()))
                 .getFirst();
     }
 

@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.verification.ladder.Family;
 import tubwright.engine.verification.ladder.Ladder;
 import tubwright.engine.verification.ladder.Mark;
@@ -22,17 +21,7 @@ class HardpointsOfATubTest {
             Ladder.of(Family.SANDWICH, "ESA PSS-03-1202 1987, worked example computed apart", Mark.COMPUTED);
 
     /** Faces of the worked example: 60 GPa, 0.6 mm, core 20 mm with G 152 MPa and S 0.9 MPa, potting 10.02 mm. */
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, side, deck]
-              frames:
-                - {station: 0 mm, outline: "(0, 0) (400, 0) (400, 600) (0, 600) mm"}
-                - {station: 2000 mm, outline: "(0, 0) (400, 0) (400, 600) (0, 600) mm"}
-              walls:
-                front: {station: 0 mm}
-                rear: {station: 2000 mm}
+    private static final String BOX = BoxText.shape(800, 600, 2000) + """
             materials:
               face-metal:
                 kind: metal
@@ -76,11 +65,9 @@ class HardpointsOfATubTest {
     Path folder;
 
     private ReserveTable table(String insert, String load, String moment) throws IOException {
-        Files.writeString(
-                folder.resolve("tub.yaml"),
-                BOX.replace("INSERT", insert).replace("LOAD", load).replace("MOMENT", moment));
+        String text = BOX.replace("INSERT", insert).replace("LOAD", load).replace("MOMENT", moment);
         return new Study(Solvers.best(), List.of(1.0), Progress.silent())
-                .answer(List.of(Design.read(folder).asDesigned().tub()))
+                .answer(List.of(BoxText.read(folder, text).asDesigned().tub()))
                 .getFirst()
                 .reserves();
     }

@@ -5,14 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.strength.StrengthBasis;
@@ -41,17 +40,7 @@ class JointsOfATubTest {
     private static final double T = 2e-3;
     private static final double G = 70e9 / 2.6;
 
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, side, deck]
-              frames:
-                - {station: 0 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-                - {station: 2000 mm, outline: "(0, 0) (200, 0) (200, 300) (0, 300) mm"}
-              walls:
-                front: {station: 0 mm}
-                rear: {station: 2000 mm}
+    private static final String BOX = BoxText.shape(400, 300, 2000) + """
             materials:
               sheet-metal:
                 kind: metal
@@ -77,10 +66,7 @@ class JointsOfATubTest {
               seam:
                 seams: all
                 JOINT
-            hardpoints:
-              pull: {on: front, y: 150 mm, z: 150 mm}
-              mount: {on: rear, y: 150 mm, z: 150 mm}
-              top mount: {on: rear, y: 60 mm, z: 250 mm}
+            """ + BoxText.heldAtTheRear() + """
             cases:
               twist:
                 hold: {mount: "x, y, z", top mount: "x, y, z"}
@@ -131,8 +117,7 @@ class JointsOfATubTest {
     }
 
     private Solved solve(String joint) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX.replace("JOINT", joint));
-        Tub tub = Design.read(folder).asDesigned().tub();
+        Tub tub = BoxText.read(folder, BOX.replace("JOINT", joint)).asDesigned().tub();
         Mesh mesh = Study.mesh(tub, tub.meshSize());
         Structure structure = Structure.of(tub, mesh);
         List<Solution> solved = StaticSolver.solve(structure, tub.cases(), Solvers.best(), new StepTimes());

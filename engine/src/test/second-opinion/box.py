@@ -2,7 +2,7 @@
 """Torsional stiffness of a sandwich box as a three-dimensional, orthotropic elastic solid.
 
 A second opinion on the shells of Tubwright: the weak form of linear elasticity, nothing else, solved with the
-general-purpose PDE library GetFEM (Debian: python3-getfem). Called by SecondOpinion; reads one JSON object from
+general-purpose PDE library GetFEM (Debian: python3-getfem). Called by SecondOpinionTest; reads one JSON object from
 standard input and writes one to standard output. Metres, newtons, pascals.
 
 Axes: x along the box, y to the right, z up, origin in its middle. Box and material are symmetric about the three planes,

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +20,11 @@ import org.junit.jupiter.params.provider.CsvSource;
  * three meshes, both carried to size zero, no further apart than one part in a hundred. What the page
  * docs/verification/second-opinion.md tells is printed by this test.
  */
-class SecondOpinion {
+@EnabledIfSystemProperty(
+        named = "tubwright.second-opinion",
+        matches = "on",
+        disabledReason = "wants a library that is not needed otherwise; run with -Psecond-opinion")
+class SecondOpinionTest {
     private static final double FACE = .0008;
     private static final double CORE = .010;
     /** Shell mesh sizes, m, each half of the one before. */

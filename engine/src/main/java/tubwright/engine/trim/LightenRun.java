@@ -30,6 +30,9 @@ final class LightenRun implements Search.Judge {
     private static final double[] SURROUNDINGS = {2e-3, 5e-3, 1e-2, 2e-2};
 
     private static final int MOST_KICKS = 12;
+    /** Solutions kept back for better designs that branch and bound comes upon. */
+    private static final int FOR_THE_PROOF = 8;
+
     private static final long SEED = 17;
 
     final LightenProblem problem;
@@ -395,7 +398,7 @@ final class LightenRun implements Search.Judge {
         return List.of();
     }
 
-    /** Solves a mixture; says whether it meets the targets, so that the relaxation is solved. */
+    /** Solves a mixture to a ten-thousandth; says whether it seems to meet the targets. */
     private boolean mixtureSolved(double[] mixture) {
         double[][] stiffness = problem.stiffness(mixture);
         Change change = problem.change(stiffness);
@@ -412,7 +415,7 @@ final class LightenRun implements Search.Judge {
     /** Searches wider and wider around the best design, and kicks it out of its place now and then. */
     private void improve() {
         int wide = 0;
-        for (int kick = 0; kick < MOST_KICKS && !spent(2) && !past(0.6); ) {
+        for (int kick = 0; kick < MOST_KICKS && !spent(FOR_THE_PROOF) && !past(0.4); ) {
             double before = best.orElseThrow().mass;
             if (wide < SURROUNDINGS.length) {
                 around(SURROUNDINGS[wide++]);
@@ -436,7 +439,7 @@ final class LightenRun implements Search.Judge {
         }
         search.below(design.mass - problem.base);
         begin(search);
-        search.run(SMALL_SEARCH, true, () -> spent(0) || past(0.6));
+        search.run(SMALL_SEARCH, true, () -> spent(FOR_THE_PROOF) || past(0.4));
     }
 
     /** Forbids the present candidates of a few sites drawn by lot and goes down again. */
@@ -508,20 +511,31 @@ final class LightenRun implements Search.Judge {
         if (refused.contains(Arrays.stream(choice).boxed().toList())) {
             return new Search.Verdict(false, List.of(), false);
         }
+        double[] whole = problem.whole(choice);
+        int before = cuts.size();
+        if (!mixtureSolved(whole)) {
+            // Solved well enough to be refused.
+            List<Row> rows = missed(before, whole);
+            if (!rows.isEmpty()) {
+                return new Search.Verdict(false, rows, false);
+            }
+        }
         if (solves >= budget.solves()) {
             return new Search.Verdict(false, List.of(), true);
         }
-        int before = cuts.size();
         Design design = solve(choice);
         if (design.met) {
             boolean taken = best.isPresent() && best.get() == design;
             return new Search.Verdict(taken, List.of(), false);
         }
-        double[] whole = problem.whole(choice);
-        List<Row> rows = cuts.subList(before, cuts.size()).stream()
+        return new Search.Verdict(false, missed(before, whole), false);
+    }
+
+    /** The cuts learnt since then that a choice misses. */
+    private List<Row> missed(int since, double[] whole) {
+        return cuts.subList(since, cuts.size()).stream()
                 .filter(r -> r.scaled().missedBy(whole) > 1e-6)
                 .toList();
-        return new Search.Verdict(false, rows, false);
     }
 
     @Override

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.trim;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The lightest mixture of candidates under rows: min m·λ, Σ λ = 1 at every site, g_i·λ ≥ r_i, λ ≥ 0, by the dual simplex
@@ -44,7 +47,16 @@ final class Relaxation {
 
     /** Solves with the candidates allowed; every site has one at least. */
     Answer solve(boolean[] allowed, List<Row> rows) {
-        return new Run(allowed, rows).run();
+        return begin(allowed, rows).answer();
+    }
+
+    /**
+     * Begins with some rows; more may come, and the optimum before is then gone on from.
+     *
+     * @param allowed may shrink meanwhile, but for candidates in use
+     */
+    Session begin(boolean[] allowed, List<Row> rows) {
+        return new Session(allowed, rows);
     }
 
     /**
@@ -85,27 +97,50 @@ final class Relaxation {
         return sum - ROUNDING * size;
     }
 
-    private final class Run {
+    /** An optimum that rows are added to. Candidates not allowed at the beginning are left out of all that is stored. */
+    final class Session {
         private final boolean[] allowed;
-        private final List<Row> rows;
-        private final int m;
-        private final int n;
-        /** Column of each place of the basis; slacks come after the candidates. */
-        private final int[] basis;
+        /** The candidates, in the numbering of everybody else, and where those of each site begin. */
+        private final int[] own;
 
-        private final boolean[] basic;
-        private final double[] inverse;
-        private final double[] x;
-        private final double[] d;
+        private final int[] from;
+        private final int[] siteOf;
         private final double[] shifted;
-        private final double[] alpha;
-        private final double[] column;
+        private final List<double[]> rows = new ArrayList<>();
+        private final List<Double> least = new ArrayList<>();
+        private int m;
+        /** Column of each place of the basis; slacks come after the candidates. */
+        private int[] basis;
 
-        Run(boolean[] allowed, List<Row> rows) {
+        private boolean[] basic;
+        private double[] inverse;
+        private double[] x;
+        private double[] d;
+        private double[] alpha;
+        private double[] column;
+        private int sinceInverted;
+
+        private Session(boolean[] allowed, List<Row> first) {
             this.allowed = allowed;
-            this.rows = rows;
-            m = sites + rows.size();
-            n = structural + rows.size();
+            own = IntStream.range(0, structural).filter(j -> allowed[j]).toArray();
+            int n = own.length;
+            from = new int[sites + 1];
+            siteOf = new int[n];
+            shifted = new double[n];
+            double size = 0;
+            for (double c : cost) {
+                size = Math.max(size, Math.abs(c));
+            }
+            for (int k = 0, z = 0; k < n; k++) {
+                while (offset[z + 1] <= own[k]) {
+                    from[++z] = k;
+                }
+                siteOf[k] = z;
+                // Ties are parted by a little, always the same, so that no basis comes back.
+                shifted[k] = cost[own[k]] + 1e-9 * size * ((own[k] * 2654435761L & 0xffff) / 65536.0);
+            }
+            from[sites] = n;
+            m = sites;
             basis = new int[m];
             basic = new boolean[n];
             inverse = new double[m * m];
@@ -113,39 +148,65 @@ final class Relaxation {
             d = new double[n];
             alpha = new double[n];
             column = new double[m];
-            shifted = cost.clone();
-            double size = 0;
-            for (double c : cost) {
-                size = Math.max(size, Math.abs(c));
-            }
-            for (int j = 0; j < structural; j++) {
-                // Ties are parted by a little, always the same, so that no basis comes back.
-                shifted[j] += 1e-9 * size * ((j * 2654435761L & 0xffff) / 65536.0);
-            }
             for (int z = 0; z < sites; z++) {
-                int lightest = -1;
-                for (int j = offset[z]; j < offset[z + 1]; j++) {
-                    if (allowed[j] && (lightest < 0 || shifted[j] < shifted[lightest])) {
-                        lightest = j;
-                    }
+                int lightest = from[z];
+                for (int k = from[z]; k < from[z + 1]; k++) {
+                    lightest = shifted[k] < shifted[lightest] ? k : lightest;
                 }
                 basis[z] = lightest;
+                basic[lightest] = true;
                 inverse[z * m + z] = 1;
-                for (int i = 0; i < rows.size(); i++) {
-                    inverse[(sites + i) * m + z] = rows.get(i).coefficients()[lightest];
+                x[z] = 1;
+                for (int k = from[z]; k < from[z + 1]; k++) {
+                    d[k] = shifted[k] - shifted[lightest];
                 }
             }
-            for (int i = 0; i < rows.size(); i++) {
-                basis[sites + i] = structural + i;
-                inverse[(sites + i) * m + sites + i] = -1;
+            add(first);
+        }
+
+        /** Adds rows; their slacks stand in the basis. */
+        void add(List<Row> more) {
+            int old = m;
+            int count = more.size();
+            m += count;
+            basis = Arrays.copyOf(basis, m);
+            basic = Arrays.copyOf(basic, basic.length + count);
+            x = Arrays.copyOf(x, m);
+            d = Arrays.copyOf(d, d.length + count);
+            alpha = new double[d.length];
+            column = new double[m];
+            double[] grown = new double[m * m];
+            for (int p = 0; p < old; p++) {
+                System.arraycopy(inverse, p * old, grown, p * m, old);
             }
-            for (int b : basis) {
-                basic[b] = true;
+            inverse = grown;
+            for (int i = 0; i < count; i++) {
+                double[] g = new double[own.length];
+                for (int k = 0; k < g.length; k++) {
+                    g[k] = more.get(i).coefficients()[own[k]];
+                }
+                int p = old + i;
+                basis[p] = own.length + rows.size();
+                basic[basis[p]] = true;
+                rows.add(g);
+                least.add(more.get(i).least());
+                double sum = -more.get(i).least();
+                for (int q = 0; q < old; q++) {
+                    double c = basis[q] < g.length ? g[basis[q]] : 0;
+                    if (c != 0) {
+                        sum += c * x[q];
+                        for (int k = 0; k < old; k++) {
+                            inverse[p * m + k] += c * inverse[q * m + k];
+                        }
+                    }
+                }
+                inverse[p * m + p] = -1;
+                x[p] = sum;
             }
         }
 
-        Answer run() {
-            refresh();
+        /** Goes on to the optimum. */
+        Answer answer() {
             int most = 50 * (m + 10);
             for (int pivot = 1; pivot <= most; pivot++) {
                 int leaving = -1;
@@ -164,7 +225,7 @@ final class Relaxation {
                     return new Answer(false, mixture(), multipliers(), ray(leaving));
                 }
                 pivot(leaving, entering);
-                if (pivot % REFRESH == 0 && !reinvert()) {
+                if (++sinceInverted % REFRESH == 0 && !reinvert()) {
                     break;
                 }
             }
@@ -172,36 +233,29 @@ final class Relaxation {
         }
 
         private int entering(int leaving) {
-            int from = leaving * m;
-            for (int j = 0; j < structural; j++) {
-                alpha[j] = 0;
-            }
+            int at = leaving * m;
+            int n = own.length;
             for (int z = 0; z < sites; z++) {
-                double r = inverse[from + z];
-                if (r != 0) {
-                    for (int j = offset[z]; j < offset[z + 1]; j++) {
-                        alpha[j] = r;
-                    }
-                }
+                Arrays.fill(alpha, from[z], from[z + 1], inverse[at + z]);
             }
             for (int i = 0; i < rows.size(); i++) {
-                double r = inverse[from + sites + i];
-                alpha[structural + i] = -r;
+                double r = inverse[at + sites + i];
+                alpha[n + i] = -r;
                 if (r != 0) {
-                    double[] g = rows.get(i).coefficients();
-                    for (int j = 0; j < structural; j++) {
-                        alpha[j] += r * g[j];
+                    double[] g = rows.get(i);
+                    for (int k = 0; k < n; k++) {
+                        alpha[k] += r * g[k];
                     }
                 }
             }
             int entering = -1;
             double least = Double.POSITIVE_INFINITY;
-            for (int j = 0; j < n; j++) {
-                if (alpha[j] < -PIVOT && !basic[j] && (j >= structural || allowed[j])) {
-                    double ratio = Math.max(0, d[j]) / -alpha[j];
-                    if (ratio < least - 1e-14 || ratio <= least + 1e-14 && alpha[j] < alpha[entering]) {
+            for (int k = 0; k < d.length; k++) {
+                if (alpha[k] < -PIVOT && !basic[k] && (k >= n || allowed[own[k]])) {
+                    double ratio = Math.max(0, d[k]) / -alpha[k];
+                    if (ratio < least - 1e-14 || ratio <= least + 1e-14 && alpha[k] < alpha[entering]) {
                         least = Math.min(least, ratio);
-                        entering = j;
+                        entering = k;
                     }
                 }
             }
@@ -213,7 +267,7 @@ final class Relaxation {
             double w = column[leaving];
             double theta = x[leaving] / w;
             double step = d[entering] / alpha[entering];
-            for (int j = 0; j < n; j++) {
+            for (int j = 0; j < d.length; j++) {
                 d[j] -= step * alpha[j];
             }
             d[entering] = 0;
@@ -238,54 +292,48 @@ final class Relaxation {
 
         /** B⁻¹ times the column of a variable. */
         private void column(int j) {
-            if (j >= structural) {
+            if (j >= own.length) {
                 for (int p = 0; p < m; p++) {
-                    column[p] = -inverse[p * m + sites + j - structural];
+                    column[p] = -inverse[p * m + sites + j - own.length];
                 }
                 return;
             }
-            int z = site(j);
+            double[] g = new double[rows.size()];
+            for (int i = 0; i < g.length; i++) {
+                g[i] = rows.get(i)[j];
+            }
             for (int p = 0; p < m; p++) {
-                double sum = inverse[p * m + z];
-                for (int i = 0; i < rows.size(); i++) {
-                    sum += inverse[p * m + sites + i] * rows.get(i).coefficients()[j];
+                double sum = inverse[p * m + siteOf[j]];
+                for (int i = 0; i < g.length; i++) {
+                    sum += inverse[p * m + sites + i] * g[i];
                 }
                 column[p] = sum;
             }
         }
 
-        private int site(int j) {
-            int z = 0;
-            while (offset[z + 1] <= j) {
-                z++;
-            }
-            return z;
-        }
-
         /** Values and reduced costs from the inverse at hand. */
         private void refresh() {
+            int n = own.length;
             for (int p = 0; p < m; p++) {
                 double sum = 0;
                 for (int z = 0; z < sites; z++) {
                     sum += inverse[p * m + z];
                 }
                 for (int i = 0; i < rows.size(); i++) {
-                    sum += inverse[p * m + sites + i] * rows.get(i).least();
+                    sum += inverse[p * m + sites + i] * least.get(i);
                 }
                 x[p] = sum;
             }
             double[] y = prices();
-            for (int z = 0; z < sites; z++) {
-                for (int j = offset[z]; j < offset[z + 1]; j++) {
-                    d[j] = shifted[j] - y[z];
-                }
+            for (int k = 0; k < n; k++) {
+                d[k] = shifted[k] - y[siteOf[k]];
             }
             for (int i = 0; i < rows.size(); i++) {
-                double[] g = rows.get(i).coefficients();
-                d[structural + i] = y[sites + i];
+                double[] g = rows.get(i);
+                d[n + i] = y[sites + i];
                 if (y[sites + i] != 0) {
-                    for (int j = 0; j < structural; j++) {
-                        d[j] -= y[sites + i] * g[j];
+                    for (int k = 0; k < n; k++) {
+                        d[k] -= y[sites + i] * g[k];
                     }
                 }
             }
@@ -297,7 +345,7 @@ final class Relaxation {
         private double[] prices() {
             double[] y = new double[m];
             for (int p = 0; p < m; p++) {
-                double c = basis[p] < structural ? shifted[basis[p]] : 0;
+                double c = basis[p] < own.length ? shifted[basis[p]] : 0;
                 if (c != 0) {
                     for (int k = 0; k < m; k++) {
                         y[k] += c * inverse[p * m + k];
@@ -312,12 +360,12 @@ final class Relaxation {
             double[] a = new double[m * m];
             for (int p = 0; p < m; p++) {
                 int j = basis[p];
-                if (j >= structural) {
-                    a[(sites + j - structural) * m + p] = -1;
+                if (j >= own.length) {
+                    a[(sites + j - own.length) * m + p] = -1;
                 } else {
-                    a[site(j) * m + p] = 1;
+                    a[siteOf[j] * m + p] = 1;
                     for (int i = 0; i < rows.size(); i++) {
-                        a[(sites + i) * m + p] = rows.get(i).coefficients()[j];
+                        a[(sites + i) * m + p] = rows.get(i)[j];
                     }
                 }
             }
@@ -368,8 +416,8 @@ final class Relaxation {
         private double[] mixture() {
             double[] mixture = new double[structural];
             for (int p = 0; p < m; p++) {
-                if (basis[p] < structural) {
-                    mixture[basis[p]] = Math.max(0, x[p]);
+                if (basis[p] < own.length) {
+                    mixture[own[basis[p]]] = Math.max(0, x[p]);
                 }
             }
             for (int z = 0; z < sites; z++) {
@@ -388,7 +436,7 @@ final class Relaxation {
         private double[] multipliers() {
             double[] y = new double[rows.size()];
             for (int i = 0; i < y.length; i++) {
-                y[i] = Math.max(0, basic[structural + i] ? 0 : d[structural + i]);
+                y[i] = Math.max(0, basic[own.length + i] ? 0 : d[own.length + i]);
             }
             return y;
         }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
 
 /**
  * Branch and bound over choices (Land & Doig 1960): the least cost of one candidate at every site under rows, rules
@@ -22,7 +23,13 @@ final class Search {
 
     private static final double MISSED = 1e-6;
     private static final int MOST_ROUNDS = 40;
+    /** Rows taken from the pool at a time. */
+    private static final int AT_ONCE = 12;
     private static final double STALLED = 0.03;
+    /** With more rows at a node those that do nothing are left out. */
+    private static final int MOST_ROWS = 150;
+    /** Rows remembered for other nodes. */
+    private static final int MOST_FOUND = 600;
 
     /** Who knows more than the rows. */
     interface Judge {
@@ -51,6 +58,17 @@ final class Search {
     /** See {@link Judge#blur}. */
     record Blur(double[] ofSite, double[] key) {}
 
+    /** A row and the node at which it was last missed. */
+    private static final class Found {
+        final Row row;
+        int last;
+
+        Found(Row row, int last) {
+            this.row = row;
+            this.last = last;
+        }
+    }
+
     private record Node(double bound, int id, boolean[] allowed, List<Row> rows) {}
 
     private final double[] cost;
@@ -61,7 +79,11 @@ final class Search {
 
     private final Relaxation relaxation;
     private final Judge judge;
-    private final List<Row> pool = new ArrayList<>();
+    /** Rows given at the beginning: all of them count for every choice. */
+    private final List<Row> given = new ArrayList<>();
+    /** Rows found on the way, which spare the judge work where they are missed again; forgotten when long not missed. */
+    private List<Found> found = new ArrayList<>();
+
     private final PriorityQueue<Node> open =
             new PriorityQueue<>(Comparator.comparingDouble(Node::bound).thenComparingInt(Node::id));
     private double shelved = Double.POSITIVE_INFINITY;
@@ -85,7 +107,7 @@ final class Search {
 
     /** A row every choice worth having keeps to. */
     void add(Row row) {
-        pool.add(row.scaled());
+        given.add(row.scaled());
     }
 
     /** Choices of this cost or dearer are of no use. */
@@ -150,10 +172,11 @@ final class Search {
         List<Row> rows = new ArrayList<>(node.rows);
         double bound = node.bound;
         double[] reduced = new double[cost.length];
+        Relaxation.Session session = relaxation.begin(allowed, rows);
         Relaxation.Answer answer = null;
         double before = Double.NEGATIVE_INFINITY;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            answer = relaxation.solve(allowed, rows);
+            answer = session.answer();
             double[] y = answer.multipliers();
             if (!answer.feasible()) {
                 y = enough(answer, allowed, rows, reduced);
@@ -201,10 +224,15 @@ final class Search {
                 for (Row row : verdict.rows) {
                     more.add(row.scaled());
                 }
-                pool.addAll(more);
+                more.forEach(this::remember);
             }
-            rows = tight(rows, answer);
             rows.addAll(more);
+            if (rows.size() > MOST_ROWS) {
+                rows = tight(rows, answer);
+                session = relaxation.begin(allowed, rows);
+            } else {
+                session.add(more);
+            }
         }
         return branch(allowed, answer.mixture(), bound, tight(rows, answer));
     }
@@ -236,14 +264,35 @@ final class Search {
     }
 
     private List<Row> missed(double[] mixture, List<Row> present) {
-        List<Row> result = new ArrayList<>();
-        for (Row row : pool) {
-            if (row.missedBy(mixture) > MISSED && !present.contains(row)) {
-                result.add(row);
+        record Missed(Row row, double by) {}
+        int[] used = IntStream.range(0, mixture.length)
+                .filter(j -> mixture[j] != 0)
+                .toArray();
+        List<Missed> missed = new ArrayList<>();
+        for (Row row : given) {
+            double by = row.missedBy(mixture, used);
+            if (by > MISSED && !present.contains(row)) {
+                missed.add(new Missed(row, by));
             }
         }
-        result.sort(Comparator.comparingDouble((Row r) -> r.missedBy(mixture)).reversed());
-        return result.size() > 12 ? new ArrayList<>(result.subList(0, 12)) : result;
+        for (Found each : found) {
+            double by = each.row.missedBy(mixture, used);
+            if (by > MISSED && !present.contains(each.row)) {
+                each.last = nodes;
+                missed.add(new Missed(each.row, by));
+            }
+        }
+        missed.sort(Comparator.comparingDouble(Missed::by).reversed());
+        return new ArrayList<>(
+                missed.stream().limit(AT_ONCE).map(Missed::row).toList());
+    }
+
+    private void remember(Row row) {
+        found.add(new Found(row, nodes));
+        if (found.size() > MOST_FOUND) {
+            found.sort(Comparator.comparingInt((Found f) -> f.last).reversed());
+            found = new ArrayList<>(found.subList(0, MOST_FOUND / 2));
+        }
     }
 
     private List<Row> judged(double[] mixture) {
@@ -252,7 +301,7 @@ final class Search {
             Row scaled = row.scaled();
             if (scaled.missedBy(mixture) > MISSED) {
                 rows.add(scaled);
-                pool.add(scaled);
+                remember(scaled);
             }
         }
         return rows;
@@ -298,7 +347,7 @@ final class Search {
             double most = Double.NEGATIVE_INFINITY;
             for (int j = offset[z]; j < offset[z + 1]; j++) {
                 double worth = 0;
-                for (Row row : pool) {
+                for (Row row : given) {
                     worth += row.coefficients()[j];
                 }
                 if (mixture[j] > 0 && worth > most) {
@@ -311,7 +360,7 @@ final class Search {
             sum += cost[taken];
         }
         if (sum < worthwhile()
-                && pool.stream().allMatch(r -> r.missedBy(whole) <= 0)
+                && given.stream().allMatch(r -> r.missedBy(whole) <= 0)
                 && neighbours.kept(choice)
                 && count(choice) <= neighbours.mostStacks()) {
             cutoff = sum;

@@ -37,6 +37,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright page mytub             the bench in the browser",
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
             "  tubwright exchange mytub         mass against stiffness, as a curve",
+            "  tubwright enough mytub           how stiff the tub must be for the car's balance",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -71,6 +72,7 @@ public final class Cli {
                 .addSubcommand(new LightenCommand(terminal))
                 .addSubcommand(new PageCommand(terminal))
                 .addSubcommand(new ExchangeCommand(terminal))
+                .addSubcommand(new EnoughCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

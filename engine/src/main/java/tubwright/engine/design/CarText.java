@@ -44,6 +44,12 @@ record CarText(
         @Otherwise(value = "50 %", origin = "assumed: common practice, no source")
         Amount rollMomentAtFront,
 
+        @Says(
+                "Roll stiffness of both axles together, springs and anti-roll bars, for \"tubwright enough\": how stiff the tub"
+                        + " must be for the balance of the car to obey them.")
+        @In(value = Dimension.TORSIONAL_STIFFNESS, positive = true)
+        Optional<Amount> rollStiffness,
+
         @Says("Body that carries the final drive and feels the torque of its shafts. Left out: the driving force turns"
                 + " the uprights as braking does.")
         Optional<Name> drivenFrom,

@@ -71,7 +71,8 @@ final class VehicleReader {
                     text.rearAxle().track().si(),
                     centre.si()[1],
                     centre.si()[0] - front,
-                    roll);
+                    roll,
+                    text.rollStiffness().map(Amount::si));
             double[] road = {front, 0, text.road().si()};
             return new Vehicle(car, road, brakes, drive, text.drivenFrom().map(Name::text), wheels);
         } catch (LoadException e) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.load;
 
+import java.util.Optional;
+
 /**
  * A car on four wheels as a rigid body on a flat road.
  *
@@ -11,6 +13,7 @@ package tubwright.engine.load;
  * @param centreHeight of the centre of mass above the road, m
  * @param centreAft of the centre of mass behind the front axle, m
  * @param frontRollShare share of the lateral load transfer that the front axle takes, 0 to 1
+ * @param rollStiffness of both axles together, springs and bars, N·m/rad, where it is known
  */
 public record Car(
         double mass,
@@ -19,7 +22,8 @@ public record Car(
         double rearTrack,
         double centreHeight,
         double centreAft,
-        double frontRollShare) {
+        double frontRollShare,
+        Optional<Double> rollStiffness) {
     /** Standard gravity, m/s². */
     public static final double GRAVITY = 9.80665;
 

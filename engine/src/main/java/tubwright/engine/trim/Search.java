@@ -25,6 +25,7 @@ final class Search {
     private static final int MOST_ROUNDS = 40;
     /** Rows taken from the pool at a time. */
     private static final int AT_ONCE = 12;
+
     private static final double STALLED = 0.03;
     /** With more rows at a node those that do nothing are left out. */
     private static final int MOST_ROWS = 150;
@@ -265,9 +266,8 @@ final class Search {
 
     private List<Row> missed(double[] mixture, List<Row> present) {
         record Missed(Row row, double by) {}
-        int[] used = IntStream.range(0, mixture.length)
-                .filter(j -> mixture[j] != 0)
-                .toArray();
+        int[] used =
+                IntStream.range(0, mixture.length).filter(j -> mixture[j] != 0).toArray();
         List<Missed> missed = new ArrayList<>();
         for (Row row : given) {
             double by = row.missedBy(mixture, used);
@@ -283,8 +283,7 @@ final class Search {
             }
         }
         missed.sort(Comparator.comparingDouble(Missed::by).reversed());
-        return new ArrayList<>(
-                missed.stream().limit(AT_ONCE).map(Missed::row).toList());
+        return new ArrayList<>(missed.stream().limit(AT_ONCE).map(Missed::row).toList());
     }
 
     private void remember(Row row) {

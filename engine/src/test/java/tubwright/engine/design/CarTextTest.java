@@ -168,7 +168,7 @@ class CarTextTest {
                 "mass: 465 kg|mass: -465 kg|is not greater than zero",
                 "wheel mass: 17 kg|wheel mass: -1 kg|wheel mass: the mass \"-1 kg\" is negative",
                 "{mass: 80 kg, on|{mass: -80 kg, on|driver: the mass \"-80 kg\" is negative",
-                "mass: 90 g}|mass: -90 g}|the mass \"-90 g\" is negative",
+                "mass: 90 g,|mass: -90 g,|the mass \"-90 g\" is negative",
                 "inner: steering rack,|inner: steering rak,|did you mean \"steering rack\"",
                 "outer: \"402, 580, 186 mm\"|outer: \"311.5, 581, 253.5 mm\"|leave the upright free to move",
                 "outer: \"308, 548, 188 mm\"|outer: \"305, -548, 165 mm\"|lies on the left",

@@ -5,15 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CarTest {
     private static final double G = Car.GRAVITY;
-    private static final Car CAR = new Car(600, 2.4, 1.5, 1.4, 0.3, 1.2, 0.55);
+    private static final Car CAR = new Car(600, 2.4, 1.5, 1.4, 0.3, 1.2, 0.55, Optional.empty());
 
     @Test
     void aStandingCarPressesByItsLevers() {
-        Car tail = new Car(600, 2.4, 1.5, 1.4, 0.3, 1.44, 0.5);
+        Car tail = new Car(600, 2.4, 1.5, 1.4, 0.3, 1.44, 0.5, Optional.empty());
         Car.Contacts c = tail.contacts(new double[3], 0.6);
         assertEquals(0.4 * 600 * G / 2, c.front()[0][2], 1e-9);
         assertEquals(0.6 * 600 * G / 2, c.rear()[1][2], 1e-9);

@@ -17,7 +17,7 @@ class VehicleTest {
     private static final double G = Car.GRAVITY;
     private static final double TRACK = 1.4;
     private static final double BASE = 2.5;
-    private static final Car CAR = new Car(480, BASE, TRACK, TRACK, 0.29, 1.4, 0.52);
+    private static final Car CAR = new Car(480, BASE, TRACK, TRACK, 0.29, 1.4, 0.52, Optional.empty());
     private static final double UNSPRUNG = 18;
     private static final Vehicle VEHICLE = vehicle(1e7);
 
@@ -189,7 +189,7 @@ class VehicleTest {
         LoadException e = assertThrows(
                 LoadException.class,
                 () -> new Vehicle(
-                        new Car(60, BASE, TRACK, TRACK, 0.3, 1, 0.5),
+                        new Car(60, BASE, TRACK, TRACK, 0.3, 1, 0.5, Optional.empty()),
                         at(0, 0, 0),
                         0.6,
                         0,

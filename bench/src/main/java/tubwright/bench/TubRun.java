@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.export.AnswerJson;
@@ -85,7 +86,14 @@ final class TubRun {
 
     private static void report(Design design, List<VariantAnswer> answers) throws IOException {
         Workbench.Request request = new Workbench.Request(
-                List.of(), List.of(), OptionalDouble.empty(), false, false, "2026-01-01T00:00:00Z", "benchmark");
+                List.of(),
+                List.of(),
+                OptionalDouble.empty(),
+                false,
+                false,
+                Optional.empty(),
+                "2026-01-01T00:00:00Z",
+                "benchmark");
         RunAnswer answer = Gathering.of(design, List.of(design.asDesigned()), answers, request);
         long length = Note.write(answer).length() + AnswerJson.write(answer).length();
         if (length == 0) {

@@ -76,6 +76,7 @@ public final class FakeRun {
                                 "as designed", "lower shell / upper shell", "bonded lap, 25 mm × 0.2 mm", 4.31, 0),
                         new RunAnswer.JointCard(
                                 "aluminium", "shoulder row", "solid rivets, 3.2 mm at 25 mm", 4.31, 172)),
+                Optional.empty(),
                 List.of("Zone <chine>: 3 plies run together without a change of angle (practice allows 4)."),
                 List.of("answer.json", "fields/as-designed.vtu", "fields/aluminium.vtu", "inputs/tub.yaml"));
     }

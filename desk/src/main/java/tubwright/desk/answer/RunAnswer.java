@@ -2,6 +2,7 @@
 package tubwright.desk.answer;
 
 import java.util.List;
+import java.util.Optional;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.material.Material;
 import tubwright.engine.response.VariantAnswer;
@@ -19,6 +20,7 @@ import tubwright.engine.response.VariantAnswer;
  * @param layups laminates of every variant
  * @param materials materials used by any variant
  * @param joints joints and stiffeners of every variant
+ * @param calibrated what of a test was put on the tubs before they were computed
  * @param warnings things the reader must know before trusting a number
  * @param files names of files of the run folder worth naming, relative to the page
  */
@@ -33,6 +35,7 @@ public record RunAnswer(
         List<Layup> layups,
         List<Material> materials,
         List<JointCard> joints,
+        Optional<Calibrated> calibrated,
         List<String> warnings,
         List<String> files) {
 
@@ -58,7 +61,42 @@ public record RunAnswer(
     /** The same answer with another time stamp. */
     public RunAnswer stamped(String time) {
         return new RunAnswer(
-                tub, about, time, version, targets, variants, landmarks, layups, materials, joints, warnings, files);
+                tub,
+                about,
+                time,
+                version,
+                targets,
+                variants,
+                landmarks,
+                layups,
+                materials,
+                joints,
+                calibrated,
+                warnings,
+                files);
+    }
+
+    /**
+     * A calibration that was used.
+     *
+     * @param tested name of the tub that was tested
+     * @param source file of its readings
+     * @param stamp when it was explained
+     * @param factors on modelled stiffness
+     */
+    public record Calibrated(String tested, String source, String stamp, List<Factor> factors) {
+        public Calibrated {
+            factors = List.copyOf(factors);
+        }
+
+        /**
+         * One of them.
+         *
+         * @param name what it is a factor on
+         * @param factor most likely after the test
+         * @param spread standard deviation of its logarithm
+         */
+        public record Factor(String name, double factor, double spread) {}
     }
 
     /** The variant the note is about. */

@@ -14,7 +14,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tubwright.desk.answer.KeptChoice;
 import tubwright.desk.answer.LightenAnswer;
+import tubwright.desk.console.KeptSummary;
 import tubwright.desk.console.LightenSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
@@ -23,6 +25,7 @@ import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.TrimJson;
 import tubwright.desk.report.LightenPage;
 import tubwright.desk.text.Figures;
+import tubwright.desk.work.ChoiceWork;
 import tubwright.desk.work.LightenWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
@@ -37,7 +40,8 @@ import tubwright.engine.trim.Lightened;
         name = "lighten",
         description = {
             "The lightest layup that keeps the stiffness: plies taken out of each zone's stack, symmetry, balance and outer"
-                    + " plies kept, and the mass below which no such layup exists. The design file is left alone."
+                    + " plies kept, and the mass below which no such layup exists. The design file is left alone unless you say"
+                    + " --write or --as-variant."
         },
         synopsisHeading = "Usage: ",
         parameterListHeading = "%n",
@@ -50,7 +54,8 @@ import tubwright.engine.trim.Lightened;
             "",
             "Examples:",
             "  tubwright lighten examples/larkspur --quick --keep \"85 %\"",
-            "  tubwright lighten mytub --also \"bending=90 %\" --cores \"10 mm, 15 mm\" --time \"3 min\""
+            "  tubwright lighten mytub --also \"bending=90 %\" --cores \"10 mm, 15 mm\" --time \"3 min\"",
+            "  tubwright lighten mytub --as-variant light"
         })
 final class LightenCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -105,6 +110,9 @@ final class LightenCommand implements Callable<Integer> {
     @Option(names = "--solves", paramLabel = "N", description = "Exact solutions to spend at most; default: 40.")
     private Optional<Integer> solves = Optional.empty();
 
+    @Mixin
+    private WriteOptions write;
+
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
     private Optional<Path> out = Optional.empty();
 
@@ -139,11 +147,17 @@ final class LightenCommand implements Callable<Integer> {
                 folder.text("lighten.html", LightenPage.write(answer));
                 folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
                 folder.finish();
+                ChoiceWork.Wanted wanted = write.wanted();
+                Optional<KeptChoice> kept = wanted.any()
+                        ? Optional.of(ChoiceWork.write(
+                                design, request.on(), answer.found().layup(), wanted, progress::stage))
+                        : Optional.empty();
                 progress.done();
                 if (json) {
                     terminal.out().print(document);
                 } else {
                     LightenSummary.lines(terminal, answer).forEach(terminal::print);
+                    kept.ifPresent(k -> KeptSummary.lines(k).forEach(terminal::print));
                     terminal.print("");
                     terminal.print("  "
                             + terminal.look(

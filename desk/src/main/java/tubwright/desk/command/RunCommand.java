@@ -18,12 +18,14 @@ import tubwright.desk.console.Progress;
 import tubwright.desk.console.RunSummary;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.Terminal.Look;
+import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.text.Figures;
 import tubwright.desk.work.RunFiles;
 import tubwright.desk.work.UserMistake;
 import tubwright.desk.work.Workbench;
 import tubwright.engine.quantity.NearestName;
+import tubwright.engine.rig.explain.Calibration;
 
 /** {@code tubwright run}: computes a design and writes its run folder. */
 @Command(
@@ -77,6 +79,13 @@ final class RunCommand implements Callable<Integer> {
                     "Also buckling factors of every case and natural frequencies, even where the design does not ask.")
     private boolean stability;
 
+    @Option(
+            names = "--calibrated",
+            description =
+                    "Compute the tub as its makers build it: with what \"rig explain --keep\" has learnt from a test,"
+                            + " DIR/rig/calibration.json.")
+    private boolean calibrated;
+
     @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
     private boolean json;
 
@@ -104,6 +113,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         OptionalDouble size = MeshSize.of(mesh);
         Path target = target();
+        Optional<Calibration> learnt = calibration();
         try (Progress progress = new Progress(terminal)) {
             progress.stage("reading " + place);
             Workbench.Draft draft = bench.read(place);
@@ -111,7 +121,7 @@ final class RunCommand implements Callable<Integer> {
             // Begun before computing, so that a place that cannot be written to is found out now and not at the end.
             try (RunFolder folder = RunFolder.begin(target)) {
                 RunAnswer answer = draft.run(
-                        new Workbench.Request(variants, cases, size, quick, stability, stamp(), Version.text()),
+                        new Workbench.Request(variants, cases, size, quick, stability, learnt, stamp(), Version.text()),
                         progress::stage);
                 progress.stage("writing the report");
                 String document = RunFiles.write(folder, answer);
@@ -135,13 +145,29 @@ final class RunCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
+    private Optional<Calibration> calibration() throws IOException {
+        if (!calibrated) {
+            return Optional.empty();
+        }
+        Path file = CalibrationFile.of(folder());
+        Optional<Calibration> found = CalibrationFile.read(file);
+        if (found.isEmpty()) {
+            throw new UserMistake(file + ": there is no calibration; make one with\n    tubwright rig explain "
+                    + folder() + " readings.csv --keep");
+        }
+        return found;
+    }
+
+    private Path folder() {
+        boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
+        return file ? place.toAbsolutePath().getParent() : place;
+    }
+
     private Path target() {
         if (!name.matches("[\\p{L}\\p{Nd}][\\p{L}\\p{Nd}._ -]*")) {
             throw new UserMistake("--name " + name + ": use letters, digits, points, hyphens and blanks");
         }
-        boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
-        Path folder = file ? place.toAbsolutePath().getParent() : place;
-        return out.orElse(folder.resolve("runs").resolve(name));
+        return out.orElse(folder().resolve("runs").resolve(name));
     }
 
     private void checkNames(Workbench.Draft draft) {

@@ -11,6 +11,7 @@ import static tubwright.desk.text.Figures.significant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
@@ -46,6 +47,10 @@ public final class RunSummary {
     public static List<String> lines(Terminal terminal, RunAnswer answer) {
         RunSummary summary = new RunSummary(terminal, answer);
         summary.heads();
+        answer.calibrated().ifPresent(c -> {
+            summary.lines.add("");
+            summary.quiet(CalibratedWords.of(c));
+        });
         summary.targets();
         summary.flexibility();
         answer.main().installed().ifPresent(i -> InstalledSummary.add(terminal, i, summary.lines, summary::quiet));

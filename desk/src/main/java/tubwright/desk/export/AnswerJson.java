@@ -59,8 +59,31 @@ public final class AnswerJson {
             variant(variant);
         }
         json.writeEndArray();
+        calibrated(input);
         strings("warnings", input.warnings());
         json.writeStringProperty("caution", RunAnswer.CAUTION);
+        json.writeEndObject();
+    }
+
+    private void calibrated(RunAnswer input) {
+        if (input.calibrated().isEmpty()) {
+            json.writeNullProperty("calibration");
+            return;
+        }
+        RunAnswer.Calibrated calibrated = input.calibrated().get();
+        json.writeObjectPropertyStart("calibration");
+        json.writeStringProperty("testedTub", calibrated.tested());
+        json.writeStringProperty("readings", calibrated.source());
+        json.writeStringProperty("computed", calibrated.stamp());
+        json.writeArrayPropertyStart("factors");
+        for (RunAnswer.Calibrated.Factor factor : calibrated.factors()) {
+            json.writeStartObject();
+            json.writeStringProperty("name", factor.name());
+            json.writeNumberProperty("factor", factor.factor());
+            json.writeNumberProperty("deviationOfLogarithm", factor.spread());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 

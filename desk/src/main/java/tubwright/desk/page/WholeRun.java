@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
@@ -81,7 +82,14 @@ final class WholeRun {
                     RunFolder.begin(project.folder().resolve("runs").resolve("latest"))) {
                 answer = draft.run(
                         new Workbench.Request(
-                                List.of(), List.of(), OptionalDouble.empty(), false, false, stamp, version),
+                                List.of(),
+                                List.of(),
+                                OptionalDouble.empty(),
+                                false,
+                                false,
+                                Optional.empty(),
+                                stamp,
+                                version),
                         new Workbench.Listener() {
                             @Override
                             public void stage(String words) {

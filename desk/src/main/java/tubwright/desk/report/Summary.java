@@ -11,6 +11,7 @@ import static tubwright.desk.text.Figures.plusMinus;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.Optional;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.RunAnswer.Target;
@@ -66,6 +67,7 @@ final class Summary {
                                         + significant(perDegree(t.stiffnessAtHardpoints()), 3, NARROW_SPACE)
                                         + " N·m/deg."
                                 : ""))));
+        answer.calibrated().ifPresent(c -> body.append(tag("p", "included", escape(CalibratedWords.of(c)))));
         targets(body, answer);
         if (!answer.warnings().isEmpty()) {
             body.append("<ul class=\"warnings\">");

@@ -4,10 +4,12 @@ package tubwright.desk.work;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import tubwright.desk.answer.CheckAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.material.Material;
+import tubwright.engine.rig.explain.Calibration;
 
 /** What the commands ask of the engine. */
 public interface Workbench {
@@ -57,6 +59,7 @@ public interface Workbench {
      * @param meshSize finest mesh size, m; empty for the design's own
      * @param quick whether to be content with coarser meshes
      * @param stability whether to answer buckling and frequencies even where the design does not ask
+     * @param calibration what a test has taught, to be put on the tub before it is computed
      * @param stamp time to print on the answer
      * @param version of the program
      */
@@ -66,6 +69,7 @@ public interface Workbench {
             OptionalDouble meshSize,
             boolean quick,
             boolean stability,
+            Optional<Calibration> calibration,
             String stamp,
             String version) {
         public Request {

@@ -25,6 +25,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tubwright.desk.FakeBench;
 import tubwright.desk.Typed;
+import tubwright.desk.work.EngineWorkbench;
 
 /** A test planned, its form filled in, read, explained, and the next tub foretold: each step takes what the last one wrote. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
@@ -178,8 +179,47 @@ class RigRoundTripTest {
         assertTrue(rig("predict").out().contains("It rests on the test of box (filled.csv"));
     }
 
+    /** The run on the tub as built is what the prediction foretells, to the mesh. */
     @Test
     @Order(5)
+    void aRunComputesTheTubAsItsMakersBuildIt() throws IOException {
+        JsonNode foretold = JsonMapper.builder()
+                .build()
+                .readTree(rig("predict", "--mesh", "60 mm", "--json").out());
+        JsonNode plain = run("--mesh", "60 mm", "--json");
+        JsonNode built = run("--mesh", "60 mm", "--calibrated", "--json");
+        String stiffness = "/variants/0/cases/0/convergence/samples/2/value_N_m_per_rad";
+        assertEquals(
+                foretold.path("torsionalStiffness_N_m_per_rad").asDouble()
+                        / foretold.path("withoutTest_N_m_per_rad").asDouble(),
+                built.at(stiffness).asDouble() / plain.at(stiffness).asDouble(),
+                1e-6);
+        assertTrue(plain.path("calibration").isNull());
+        assertEquals("filled.csv", built.path("calibration").path("readings").asString());
+        assertTrue(Files.readString(folder.resolve("runs/latest/report.html")).contains("As built, not as designed"));
+    }
+
+    @Test
+    @Order(6)
+    void withoutACalibrationARunSaysHowToMakeOne() throws IOException {
+        Path kept = folder.resolve("rig/calibration.json");
+        Path aside = Files.move(kept, folder.resolve("aside.json"));
+        Typed typed = Typed.on(new EngineWorkbench(), "run", folder.toString(), "--calibrated");
+        Files.move(aside, kept);
+        assertEquals(1, typed.code());
+        assertTrue(typed.err().contains("there is no calibration; make one with"), typed.err());
+    }
+
+    private static JsonNode run(String... options) {
+        List<String> all = new ArrayList<>(List.of("run", folder.toString()));
+        all.addAll(List.of(options));
+        Typed typed = Typed.on(new EngineWorkbench(), all.toArray(String[]::new));
+        assertEquals(0, typed.code(), typed.err());
+        return JsonMapper.builder().build().readTree(typed.out());
+    }
+
+    @Test
+    @Order(7)
     void aPanelOfTheSkinIsHeldAgainstItsLayup() throws IOException {
         StringBuilder text = new StringBuilder("test, panel bend\nzone, skin\n");
         for (int span : new int[] {300, 450, 700}) {
@@ -206,7 +246,7 @@ class RigRoundTripTest {
     }
 
     @Test
-    @Order(6)
+    @Order(8)
     void slipsAreAnswered() throws IOException {
         assertTrue(rig("plan", "--torque", "3 kg").err().contains("--torque: "));
         assertTrue(rig("scale", "--to", "3").err().contains("write a ratio such as 1:3"));

@@ -226,6 +226,22 @@ class TrimCommandsTest {
     }
 
     @Test
+    void lightenWritesItsChoiceIntoANewFileAndLeavesTheDesignAlone() throws IOException {
+        String before = Files.readString(folder.resolve("tub.yaml"));
+        Path light = folder.resolve("light.yaml");
+        Typed typed = typed("lighten", "--keep", "85 %", "--solves", "6", "--time", "5 s", "--write", light.toString());
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode promised = JSON.readTree(Files.readString(folder.resolve("runs/lighten/answer.json")));
+        assertEquals(before, Files.readString(folder.resolve("tub.yaml")));
+        assertTrue(typed.out().contains("Written to " + light), typed.out());
+        JsonNode written = JSON.readTree(Typed.on(
+                        new FakeBench(), "what-if", light.toString(), "--mesh", "150 mm", "--drop", "shell=1", "--json")
+                .out());
+        assertEquals(
+                promised.get("mass_kg").asDouble(), written.get("massBefore_kg").asDouble(), 1e-6);
+    }
+
+    @Test
     void lightenSaysWhatIsProvedAndWhatWasNotLookedAt() throws IOException {
         Typed typed = typed("lighten", "--time", "4 s");
         assertEquals(0, typed.code(), typed.err());

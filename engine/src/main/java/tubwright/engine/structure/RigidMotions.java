@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.List;
 import tubwright.numerics.SymmetricMatrix;
 
 /** The six rigid motions of a structure about its centre of mass, and what a mode has of them. */
@@ -29,6 +30,11 @@ final class RigidMotions {
                 inertia[i][j] = dot(momenta[i], central[j]);
             }
         }
+    }
+
+    /** The motions: along and about each axis through the centre of mass, 6 numbers per node. */
+    List<double[]> motions() {
+        return List.of(central);
     }
 
     /** Mass of all that moves, kg. */

@@ -32,7 +32,7 @@ public final class Vibration {
      * @param count how many elastic modes
      */
     public static Modes free(Structure structure, int count, DirectSolver solver) {
-        return solve(structure, new boolean[structure.unknowns()], count + RIGID, true, solver);
+        return solve(structure, new boolean[structure.unknowns()], count + RIGID, true, true, solver);
     }
 
     /**
@@ -48,10 +48,11 @@ public final class Vibration {
         for (int n = 0; n < structure.nodeCount(); n++) {
             loose |= motion.root(n) == n && !motion.of(n, fixed).isEmpty();
         }
-        return solve(structure, fixed, count, loose, solver);
+        return solve(structure, fixed, count, loose, false, solver);
     }
 
-    private static Modes solve(Structure structure, boolean[] fixed, int count, boolean loose, DirectSolver solver) {
+    private static Modes solve(
+            Structure structure, boolean[] fixed, int count, boolean loose, boolean free, DirectSolver solver) {
         Assembly assembly = new Assembly(structure);
         SymmetricMatrix mass = assembly.mass();
         RigidMotions rigid = new RigidMotions(structure.positions(), mass);
@@ -65,7 +66,8 @@ public final class Vibration {
         SymmetricMatrix stiffness =
                 ConstrainedSystem.constrainInPlace(assembly.stiffness(), fixed).matrix();
         double shift = loose ? -SHIFT * typicalRatio(stiffness, freeMass) : 0;
-        EigenPairs pairs = LowestModes.of(stiffness, freeMass, count, shift, solver);
+        EigenPairs pairs =
+                LowestModes.of(stiffness, freeMass, count, shift, free ? rigid.motions() : List.of(), solver);
         SectionMotion sections = new SectionMotion(structure.positions(), lumped);
         double[][] energies = StrainEnergy.ofParts(structure, pairs.vectors());
         Map<Motion, Integer> seen = new EnumMap<>(Motion.class);

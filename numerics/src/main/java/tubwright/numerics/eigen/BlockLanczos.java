@@ -82,6 +82,15 @@ final class BlockLanczos {
      * @param restarts allowed
      */
     Ritz run(Ritz known, List<double[]> start, int restarts) {
+        return run(known, start, restarts, known.values.length > 0);
+    }
+
+    /**
+     * As {@link #run(Ritz, List, int)}.
+     *
+     * @param thorough whether the space is filled before anything is believed, because something was missed before
+     */
+    Ritz run(Ritz known, List<double[]> start, int restarts, boolean thorough) {
         for (int k = 0; k < known.values.length; k++) {
             double[] product = b.multiply(known.vectors[k]);
             basis.addOrthonormal(known.vectors[k], product);
@@ -92,12 +101,12 @@ final class BlockLanczos {
             double[] v = k < start.size() ? start.get(k) : random();
             basis.orthogonalise(v, new double[h.length]);
         }
-        boolean thorough = known.values.length > 0;
+        boolean filling = thorough;
         for (int restart = 0; ; restart++) {
             boolean exhausted = false;
             while (!exhausted && processed + block <= most) {
                 exhausted = !step();
-                if (!thorough && !exhausted && processed >= high + low + block) {
+                if (!filling && !exhausted && processed >= high + low + block) {
                     DenseEigen ritz = project();
                     boolean[] wanted = wanted(ritz.values());
                     if (count(wanted) == high + low && converged(ritz, wanted)) {
@@ -114,7 +123,7 @@ final class BlockLanczos {
             if (restart >= restarts) {
                 return result(ritz, wanted, false);
             }
-            thorough = false;
+            filling = false;
             compress(ritz);
         }
     }

@@ -37,6 +37,20 @@ public final class LowestModes {
      * @throws EigenException if the iteration stalls
      */
     public static EigenPairs of(SymmetricMatrix k, SymmetricMatrix m, int count, double shift, DirectSolver solver) {
+        return of(k, m, count, shift, List.of(), solver);
+    }
+
+    /**
+     * As {@link #of(SymmetricMatrix, SymmetricMatrix, int, double, DirectSolver)}, where some vectors are known that K sends
+     * to zero: rigid motions. They need no solution; the inertia counts them like any other.
+     *
+     * @param still such vectors, none of them a mixture of the others in M
+     */
+    public static EigenPairs of(
+            SymmetricMatrix k, SymmetricMatrix m, int count, double shift, List<double[]> still, DirectSolver solver) {
+        if (!still.isEmpty() && !(shift < 0)) {
+            throw new IllegalArgumentException("where motions without stiffness are known the shift is negative");
+        }
         if (count < 1) {
             throw new IllegalArgumentException("Ask for at least one eigenpair, not " + count);
         }
@@ -46,19 +60,41 @@ public final class LowestModes {
                 throw new IllegalArgumentException(factor.negativePivots() + " eigenvalues lie below the shift " + shift
                         + "; choose a lower one, and see that the stiffness has no negative part");
             }
-            return search(k, m, count, shift, analysis, factor);
+            return search(k, m, count, shift, known(m, shift, still), analysis, factor);
         }
     }
 
+    /** Motions without stiffness as pairs of the operator: (K - σM)⁻¹M x = -x/σ. */
+    private static BlockLanczos.Ritz known(SymmetricMatrix m, double shift, List<double[]> still) {
+        Basis basis = new Basis(m);
+        for (double[] each : still) {
+            basis.orthogonalise(each.clone(), new double[still.size() + 1]);
+        }
+        double[] values = new double[basis.size()];
+        double[][] vectors = new double[basis.size()][];
+        for (int i = 0; i < vectors.length; i++) {
+            values[i] = -1 / shift;
+            vectors[i] = basis.vector(i);
+        }
+        return new BlockLanczos.Ritz(values, vectors, true, new double[values.length], 0);
+    }
+
     private static EigenPairs search(
-            SymmetricMatrix k, SymmetricMatrix m, int count, double shift, Analysis analysis, Factorisation factor) {
+            SymmetricMatrix k,
+            SymmetricMatrix m,
+            int count,
+            double shift,
+            BlockLanczos.Ritz still,
+            Analysis analysis,
+            Factorisation factor) {
         BlockLanczos.Operator operator = (v, bv) -> factor.solve(bv);
         int wanted = count + GUARD;
         int solves = 0;
         int factorisations = 1;
-        BlockLanczos.Ritz ritz = BlockLanczos.Ritz.NONE;
+        BlockLanczos.Ritz ritz = still;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            ritz = new BlockLanczos(m, operator, BLOCK, wanted, 0, 1 + attempt).run(ritz, List.of(), RESTARTS);
+            ritz = new BlockLanczos(m, operator, BLOCK, wanted, 0, 1 + attempt)
+                    .run(ritz, List.of(), RESTARTS, attempt > 0);
             solves += ritz.solves();
             if (!ritz.converged()) {
                 throw new EigenException("The lowest eigenpairs did not converge with shift " + shift

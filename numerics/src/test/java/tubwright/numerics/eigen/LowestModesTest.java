@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -90,6 +91,30 @@ class LowestModesTest {
             }
             assertTrue(pairs.count().complete());
         }
+    }
+
+    /** A free membrane moved as a whole: told beforehand, it costs no solution and changes nothing else. */
+    @ParameterizedTest
+    @MethodSource("backends")
+    void aMotionWithoutStiffnessNeedNotBeLookedFor(DirectSolver solver) {
+        int n = 24;
+        SymmetricMatrix k = GridLaplacian.free(n, n);
+        SymmetricMatrix m = new SymmetricMatrix(k.pattern());
+        for (int i = 0; i < k.order(); i++) {
+            m.add(i, i, 1 + i % 3);
+        }
+        double[] whole = new double[k.order()];
+        Arrays.fill(whole, 3);
+        EigenPairs looked = LowestModes.of(k, m, 9, -0.01, solver);
+        EigenPairs told = LowestModes.of(k, m, 9, -0.01, List.of(whole), solver);
+        assertEquals(0, told.values()[0], 1e-12);
+        for (int i = 1; i < 9; i++) {
+            assertEquals(1, told.values()[i] / looked.values()[i], 1e-9);
+            assertTrue(told.errors()[i] < 1e-12);
+        }
+        assertTrue(told.count().complete());
+        assertTrue(told.solves() <= looked.solves(), told.solves() + " solutions, " + looked.solves() + " without");
+        assertThrows(IllegalArgumentException.class, () -> LowestModes.of(k, m, 9, 0, List.of(whole), solver));
     }
 
     @ParameterizedTest

@@ -59,7 +59,7 @@ public final class RigExplainWords {
         int i = update.doubts().indexOf(doubt);
         double mean = update.mean()[i];
         double two = 1.96 * update.deviation(i);
-        if (doubt instanceof Doubt.RigGive) {
+        if (doubt.is(Doubt.Kind.RIG_GIVE)) {
             return "the rig turns with it, by " + fixed(100 * mean, 0, GAP) + " ± " + fixed(100 * two, 0, GAP)
                     + " % of the whole twist";
         }
@@ -79,7 +79,7 @@ public final class RigExplainWords {
     /** The factor's 95 % range before the test. */
     public static String before(Doubt doubt) {
         double two = 1.96 * doubt.spread();
-        return doubt instanceof Doubt.RigGive
+        return doubt.is(Doubt.Kind.RIG_GIVE)
                 ? "0 ± " + significant(two, 2, GAP)
                 : significant(Math.exp(-two), 2, GAP) + " to " + significant(Math.exp(two), 2, GAP);
     }
@@ -88,7 +88,7 @@ public final class RigExplainWords {
     public static String after(Update update, int i) {
         double mean = update.mean()[i];
         double two = 1.96 * update.deviation(i);
-        return update.doubts().get(i) instanceof Doubt.RigGive
+        return update.doubts().get(i).is(Doubt.Kind.RIG_GIVE)
                 ? significant(mean, 2, GAP) + " ± " + significant(two, 2, GAP)
                 : significant(Math.exp(mean), 2, GAP) + " (" + significant(Math.exp(mean - two), 2, GAP) + " to "
                         + significant(Math.exp(mean + two), 2, GAP) + ")";

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -22,6 +23,14 @@ import tubwright.engine.rig.explain.Doubt;
 public final class CalibrationFile {
     private static final JsonMapper MAPPER =
             JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+    /** Words for the kinds of doubt that outlive a test. */
+    private static final Map<String, Doubt.Kind> KINDS = Map.of(
+            "laminate stiffness", Doubt.Kind.LAMINATE,
+            "core shear", Doubt.Kind.CORE_SHEAR,
+            "zone", Doubt.Kind.ZONE,
+            "joint", Doubt.Kind.JOINT,
+            "held hardpoints", Doubt.Kind.HELD_HARDPOINTS);
 
     private CalibrationFile() {}
 
@@ -115,34 +124,22 @@ public final class CalibrationFile {
     }
 
     private static String kind(Doubt doubt) {
-        return switch (doubt) {
-            case Doubt.LaminateStiffness _ -> "laminate stiffness";
-            case Doubt.CoreShear _ -> "core shear";
-            case Doubt.ZoneStiffness _ -> "zone";
-            case Doubt.JointStiffness _ -> "joint";
-            case Doubt.HeldInserts _ -> "held hardpoints";
-            case Doubt.TorqueScale _, Doubt.RigGive _ -> throw new IllegalArgumentException("belongs to the test");
-        };
+        return KINDS.entrySet().stream()
+                .filter(k -> doubt.is(k.getValue()))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(doubt.name() + " belongs to the test"));
     }
 
     private static String subject(Doubt doubt) {
-        return switch (doubt) {
-            case Doubt.LaminateStiffness d -> d.material();
-            case Doubt.CoreShear d -> d.material();
-            case Doubt.ZoneStiffness d -> d.zone();
-            case Doubt.JointStiffness d -> d.line();
-            default -> doubt.name();
-        };
+        return doubt.of().isEmpty() ? doubt.name() : doubt.of();
     }
 
     private static Doubt doubt(String kind, String name, double spread) {
-        return switch (kind) {
-            case "laminate stiffness" -> new Doubt.LaminateStiffness(name, spread);
-            case "core shear" -> new Doubt.CoreShear(name, spread);
-            case "zone" -> new Doubt.ZoneStiffness(name, spread);
-            case "joint" -> new Doubt.JointStiffness(name, spread);
-            case "held hardpoints" -> new Doubt.HeldInserts(spread);
-            default -> throw new IllegalArgumentException("it speaks of \"" + kind + "\"");
-        };
+        Doubt.Kind known = KINDS.get(kind);
+        if (known == null) {
+            throw new IllegalArgumentException("it speaks of \"" + kind + "\"");
+        }
+        return known == Doubt.Kind.HELD_HARDPOINTS ? Doubt.of(known, spread) : new Doubt(known, name, spread);
     }
 }

@@ -185,7 +185,7 @@ public final class RigExplainNote {
         double row = 26;
         double most = 0.5;
         for (int i = 0; i < n; i++) {
-            if (!(update.doubts().get(i) instanceof Doubt.RigGive)) {
+            if (!update.doubts().get(i).is(Doubt.Kind.RIG_GIVE)) {
                 most = Math.max(most, 1.96 * update.doubts().get(i).spread());
                 most = Math.max(most, Math.abs(update.mean()[i]) + 1.96 * update.deviation(i));
             }
@@ -204,7 +204,7 @@ public final class RigExplainNote {
             Doubt doubt = update.doubts().get(i);
             double middle = 12 + row * (i + 0.5);
             svg.text("figure end", left - 14, middle + 4, doubt.name());
-            if (doubt instanceof Doubt.RigGive) {
+            if (doubt.is(Doubt.Kind.RIG_GIVE)) {
                 svg.text("figure", left + 8, middle + 4, RigExplainWords.after(update, i));
                 continue;
             }

@@ -225,7 +225,7 @@ public final class RigWork {
             }
         });
         return doubts.stream()
-                .map(d -> spreads.containsKey(d.name()) ? d.spread(spreads.get(d.name())) : d)
+                .map(d -> spreads.containsKey(d.name()) ? d.withSpread(spreads.get(d.name())) : d)
                 .toList();
     }
 

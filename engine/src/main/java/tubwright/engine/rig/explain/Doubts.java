@@ -64,17 +64,17 @@ public final class Doubts {
             }
         }
         List<Doubt> doubts = new ArrayList<>();
-        plies.forEach(name -> doubts.add(new Doubt.LaminateStiffness(name, LAMINATE)));
-        sheets.forEach(name -> doubts.add(new Doubt.LaminateStiffness(name, SHEET)));
-        cores.forEach(name -> doubts.add(new Doubt.CoreShear(name, CORE)));
+        plies.forEach(name -> doubts.add(new Doubt(Doubt.Kind.LAMINATE, name, LAMINATE)));
+        sheets.forEach(name -> doubts.add(new Doubt(Doubt.Kind.LAMINATE, name, SHEET)));
+        cores.forEach(name -> doubts.add(new Doubt(Doubt.Kind.CORE_SHEAR, name, CORE)));
         tub.layout().zones().stream()
                 .filter(zone -> tub.laminates().containsKey(zone.name()))
-                .forEach(zone -> doubts.add(new Doubt.ZoneStiffness(zone.name(), ZONE)));
+                .forEach(zone -> doubts.add(new Doubt(Doubt.Kind.ZONE, zone.name(), ZONE)));
         Set<String> lines = new LinkedHashSet<>();
         tub.joints().forEach(joint -> lines.add(joint.line()));
-        lines.forEach(line -> doubts.add(new Doubt.JointStiffness(line, JOINT)));
+        lines.forEach(line -> doubts.add(new Doubt(Doubt.Kind.JOINT, line, JOINT)));
         if (!loading.hold().isEmpty()) {
-            doubts.add(new Doubt.HeldInserts(JOINT));
+            doubts.add(Doubt.of(Doubt.Kind.HELD_HARDPOINTS, JOINT));
         }
         return List.copyOf(doubts);
     }
@@ -95,13 +95,14 @@ public final class Doubts {
         double held = 1;
         for (int i = 0; i < logarithms.length; i++) {
             double factor = Math.exp(logarithms[i]);
-            switch (doubts.get(i)) {
-                case Doubt.LaminateStiffness d -> moduli.put(d.material(), factor);
-                case Doubt.CoreShear d -> shear.put(d.material(), factor);
-                case Doubt.ZoneStiffness d -> zones.put(d.zone(), factor);
-                case Doubt.JointStiffness d -> lines.put(d.line(), factor);
-                case Doubt.HeldInserts _ -> held = factor;
-                case Doubt.TorqueScale _, Doubt.RigGive _ -> {
+            String of = doubts.get(i).of();
+            switch (doubts.get(i).kind()) {
+                case LAMINATE -> moduli.put(of, factor);
+                case CORE_SHEAR -> shear.put(of, factor);
+                case ZONE -> zones.put(of, factor);
+                case JOINT -> lines.put(of, factor);
+                case HELD_HARDPOINTS -> held = factor;
+                case TORQUE_SCALE, RIG_GIVE -> {
                     // Part of the test, not of the tub.
                 }
             }

@@ -84,11 +84,11 @@ public record Explanation(
         List<Doubt> all = new ArrayList<>(doubts);
         double scale = Math.hypot(measured.scale(), modelError);
         if (scale > 0) {
-            all.add(new Doubt.TorqueScale(scale));
+            all.add(Doubt.of(Doubt.Kind.TORQUE_SCALE, scale));
         }
         if (measured.held().isEmpty()) {
             // Nobody knows how much a rig gives; half of the tub's own twist is a great deal.
-            all.add(new Doubt.RigGive(0.5));
+            all.add(Doubt.of(Doubt.Kind.RIG_GIVE, 0.5));
         }
         TubTwistModel model = new TubTwistModel(
                 tub, loading, all, measured.stations(), measured.held(), meshSize, derivativeSize, solver, cancelled);

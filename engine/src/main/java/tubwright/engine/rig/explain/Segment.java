@@ -97,7 +97,7 @@ public record Segment(
             // Springs in series give as 1/factor, c e^−θ: with the slope s = −c e^−θ at the mean, what the factor has
             // brought is c (e^−θ − 1) = −s (1 − e^θ). The rig's give is linear.
             double share =
-                    update.doubts().get(d) instanceof Doubt.RigGive ? slope * theta : slope * (Math.exp(theta) - 1);
+                    update.doubts().get(d).is(Doubt.Kind.RIG_GIVE) ? slope * theta : slope * (Math.exp(theta) - 1);
             if (share * excess > 0 && Math.abs(share) > most) {
                 most = Math.abs(share);
                 guilty = Optional.of(update.doubts().get(d));

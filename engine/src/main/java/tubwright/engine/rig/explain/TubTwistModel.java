@@ -79,9 +79,9 @@ public final class TubTwistModel implements TwistModel {
         double scale = 1;
         double give = 0;
         for (int i = 0; i < logarithms.length; i++) {
-            switch (doubts.get(i)) {
-                case Doubt.TorqueScale _ -> scale = Math.exp(logarithms[i]);
-                case Doubt.RigGive _ -> give = logarithms[i] * turned.whole;
+            switch (doubts.get(i).kind()) {
+                case TORQUE_SCALE -> scale = Math.exp(logarithms[i]);
+                case RIG_GIVE -> give = logarithms[i] * turned.whole;
                 default -> {
                     // Already in the tub.
                 }

@@ -75,7 +75,8 @@ public final class TestPlanner {
         double loaded = mean(loading.loaded());
         double[] places = places(loaded, held);
         List<Doubt> doubts = new ArrayList<>(Doubts.of(tub, loading));
-        doubts.add(new Doubt.TorqueScale(Math.hypot(means.scaleUncertainty(), means.armUncertainty() / means.arm())));
+        doubts.add(Doubt.of(
+                Doubt.Kind.TORQUE_SCALE, Math.hypot(means.scaleUncertainty(), means.armUncertainty() / means.arm())));
         TubTwistModel model = new TubTwistModel(
                 tub, loading, doubts, places, OptionalDouble.of(held), meshSize, meshSize, solver, cancelled);
         int n = doubts.size();

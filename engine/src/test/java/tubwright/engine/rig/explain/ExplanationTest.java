@@ -147,7 +147,7 @@ class ExplanationTest {
         Explanation told = explain(read(read, 2e-6, false, 3));
         List<Doubt> all = told.update().doubts();
         int give = all.size() - 1;
-        assertTrue(all.get(give) instanceof Doubt.RigGive);
+        assertTrue(all.get(give).is(Doubt.Kind.RIG_GIVE));
         assertEquals(0.2, told.update().mean()[give], 2 * told.update().deviation(give));
         assertEquals(told.predicted(), told.calibrated(), told.expanded());
     }

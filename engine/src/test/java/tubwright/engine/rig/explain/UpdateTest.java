@@ -19,10 +19,10 @@ class UpdateTest {
     private static final double[] FLEXIBILITY = {1.2e-6, 0.5e-6, 1.0e-6, 0.8e-6, 1.5e-6};
 
     private static final List<Doubt> DOUBTS = List.of(
-            new Doubt.LaminateStiffness("cloth", 0.05),
-            new Doubt.JointStiffness("rear joint", 0.4),
-            new Doubt.JointStiffness("front joint", 0.4),
-            new Doubt.TorqueScale(0.01));
+            new Doubt(Doubt.Kind.LAMINATE, "cloth", 0.05),
+            new Doubt(Doubt.Kind.JOINT, "rear joint", 0.4),
+            new Doubt(Doubt.Kind.JOINT, "front joint", 0.4),
+            Doubt.of(Doubt.Kind.TORQUE_SCALE, 0.01));
 
     /** Gauges before and behind each joint and at the front. */
     private static double[] read(double[] theta) {
@@ -117,7 +117,7 @@ class UpdateTest {
         double r = 0.3e-6;
         double p = 0.25;
         double y = 5.4e-6;
-        List<Doubt> doubts = List.of(new Doubt.JointStiffness("a", p));
+        List<Doubt> doubts = List.of(new Doubt(Doubt.Kind.JOINT, "a", p));
         Update update = Update.of(
                 new Measured(new double[] {0.2}, new double[] {y}, new double[] {r}, OptionalDouble.empty(), 0),
                 doubts,
@@ -131,7 +131,7 @@ class UpdateTest {
     @Test
     void twoJointsBetweenTheSameGaugesAreNotToldApart() {
         List<Doubt> doubts =
-                new ArrayList<>(List.of(new Doubt.JointStiffness("a", 0.5), new Doubt.JointStiffness("b", 0.5)));
+                new ArrayList<>(List.of(new Doubt(Doubt.Kind.JOINT, "a", 0.5), new Doubt(Doubt.Kind.JOINT, "b", 0.5)));
         TwistModel model = theta -> new double[] {1e-6, 1e-6 + 0.5e-6 * (Math.exp(-theta[0]) + Math.exp(-theta[1]))};
         Update update = Update.of(
                 new Measured(

@@ -2,10 +2,14 @@
 package tubwright.engine.rig;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tubwright.engine.quantity.Dimension;
+import tubwright.engine.quantity.NearestName;
 import tubwright.engine.quantity.Quantity;
 import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.quantity.Unit;
@@ -62,6 +66,29 @@ public final class DataText {
     public void check() {
         if (!faults.isEmpty()) {
             throw new ReadingsException(faults);
+        }
+    }
+
+    /**
+     * Takes in a line that states a setting; one that is unknown or was said before is a fault.
+     *
+     * @param line its first cell is the setting's name
+     * @param known names there are
+     * @param said settings so far, by name
+     */
+    public void setting(Line line, Collection<String> known, Map<String, Line> said) {
+        String key = line.cell(0).toLowerCase(Locale.ROOT);
+        if (!known.contains(key)) {
+            fault(
+                    line.number(),
+                    "\"" + line.cell(0) + "\" is no setting"
+                            + NearestName.of(key, known)
+                                    .map(n -> "; did you mean \"" + n + "\"?")
+                                    .orElse("; settings are: " + String.join(", ", known)));
+        } else if (said.putIfAbsent(key, line) != null) {
+            fault(
+                    line.number(),
+                    "\"" + key + "\" was already said in line " + said.get(key).number());
         }
     }
 

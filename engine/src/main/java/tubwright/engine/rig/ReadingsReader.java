@@ -123,21 +123,10 @@ public final class ReadingsReader {
     }
 
     private void setting(Line line) {
-        String key = line.cells().getFirst().toLowerCase(Locale.ROOT);
-        if (key.equals("gauge")) {
+        if (line.cell(0).equalsIgnoreCase("gauge")) {
             gauge(line);
-        } else if (!SETTINGS.contains(key)) {
-            file.fault(
-                    line.number(),
-                    "\"" + line.cells().getFirst() + "\" is no setting"
-                            + NearestName.of(key, SETTINGS)
-                                    .map(n -> "; did you mean \"" + n + "\"?")
-                                    .orElse("; settings are: " + String.join(", ", SETTINGS)));
-        } else if (settings.putIfAbsent(key, line) != null) {
-            file.fault(
-                    line.number(),
-                    "\"" + key + "\" was already said in line "
-                            + settings.get(key).number());
+        } else {
+            file.setting(line, SETTINGS, settings);
         }
     }
 

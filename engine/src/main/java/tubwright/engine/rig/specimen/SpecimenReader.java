@@ -73,25 +73,14 @@ public final class SpecimenReader {
     }
 
     private void setting(Line line) {
-        String key = line.cell(0).toLowerCase(Locale.ROOT);
-        if (key.equals("specimen")) {
+        if (line.cell(0).equalsIgnoreCase("specimen")) {
             if (line.cell(1).isEmpty()) {
                 file.fault(line.number(), "the specimen has no name");
             } else if (specimens.putIfAbsent(line.cell(1), line) != null) {
                 file.fault(line.number(), "there are two specimens \"" + line.cell(1) + "\"");
             }
-        } else if (!SETTINGS.contains(key)) {
-            file.fault(
-                    line.number(),
-                    "\"" + line.cell(0) + "\" is no setting"
-                            + NearestName.of(key, SETTINGS)
-                                    .map(n -> "; did you mean \"" + n + "\"?")
-                                    .orElse("; settings are: " + String.join(", ", SETTINGS)));
-        } else if (settings.putIfAbsent(key, line) != null) {
-            file.fault(
-                    line.number(),
-                    "\"" + key + "\" was already said in line "
-                            + settings.get(key).number());
+        } else {
+            file.setting(line, SETTINGS, settings);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.EnoughAnswer;
@@ -66,14 +67,8 @@ final class EnoughCommand implements Callable<Integer> {
             description = "Write what the tub needs into the design as its target, all else kept as it is.")
     private boolean store;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     EnoughCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -109,7 +104,7 @@ final class EnoughCommand implements Callable<Integer> {
             out.text("enough.html", EnoughPage.write(answer));
             out.copy(folder, List.of(design.file()), "inputs");
             out.finish();
-            if (json) {
+            if (printing.json()) {
                 terminal.out().print(document);
             } else {
                 EnoughSummary.lines(terminal, answer).forEach(terminal::print);

@@ -88,17 +88,11 @@ final class ExchangeCommand implements Callable<Integer> {
     @Mixin
     private WriteOptions write;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     ExchangeCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -141,7 +135,7 @@ final class ExchangeCommand implements Callable<Integer> {
                                         progress::stage))
                         : Optional.empty();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     List<String> lines = new ArrayList<>(ExchangeSummary.lines(terminal, answer));

@@ -57,17 +57,11 @@ final class LedgerCommand implements Callable<Integer> {
             description = "Leave the load cases out: no reserve and buckling factors, an answer sooner.")
     private boolean stiffnessOnly;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     LedgerCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -94,7 +88,7 @@ final class LedgerCommand implements Callable<Integer> {
                 folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
                 folder.finish();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     LedgerSummary.lines(terminal, answer, all).forEach(terminal::print);

@@ -116,14 +116,8 @@ final class LightenCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     LightenCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -153,7 +147,7 @@ final class LightenCommand implements Callable<Integer> {
                                 design, request.on(), answer.found().layup(), wanted, progress::stage))
                         : Optional.empty();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     LightenSummary.lines(terminal, answer).forEach(terminal::print);

@@ -76,14 +76,8 @@ final class RigExplainCommand implements Callable<Integer> {
                     "Standard deviation of ln(factor) of one stiffness before the test, instead of the usual one.")
     private Map<String, String> doubts = new HashMap<>();
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RigExplainCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -128,7 +122,7 @@ final class RigExplainCommand implements Callable<Integer> {
                 folder.copy(there.toAbsolutePath().getParent(), List.of(there), "inputs");
                 folder.finish();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     RigExplainSummary.lines(terminal, answer).forEach(terminal::print);

@@ -86,14 +86,8 @@ final class RigPlanCommand implements Callable<Integer> {
             defaultValue = "8")
     private int steps;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RigPlanCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -120,7 +114,7 @@ final class RigPlanCommand implements Callable<Integer> {
                 folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
                 folder.finish();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     RigPlanSummary.lines(terminal, answer).forEach(terminal::print);

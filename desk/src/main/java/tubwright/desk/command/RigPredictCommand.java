@@ -57,14 +57,8 @@ final class RigPredictCommand implements Callable<Integer> {
     @Option(names = "--keep", paramLabel = "NAME", description = "Put the prediction on record under this name.")
     private Optional<String> keep = Optional.empty();
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RigPredictCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -103,7 +97,7 @@ final class RigPredictCommand implements Callable<Integer> {
                 answer = kept(answer, keep.get());
             }
             progress.done();
-            if (json) {
+            if (printing.json()) {
                 terminal.out().print(RigWorkJson.write(answer));
             } else {
                 RigPredictSummary.lines(terminal, answer).forEach(terminal::print);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tools.jackson.core.JacksonException;
@@ -59,17 +60,11 @@ final class RigReadCommand implements Callable<Integer> {
     @Option(names = "--drop-bed-in", description = "Leave out the first cycle of each test.")
     private boolean dropBedIn;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
     @Option(names = "--name", paramLabel = "NAME", description = "Name of the folder below DIR/rig; default: latest.")
     private String name = "latest";
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RigReadCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -105,7 +100,7 @@ final class RigReadCommand implements Callable<Integer> {
             }
             folder.finish();
         }
-        if (json) {
+        if (printing.json()) {
             terminal.out().print(document);
         } else {
             RigSummary.lines(terminal, answer).forEach(terminal::print);

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.SpecimenAnswer;
 import tubwright.desk.console.SpecimenSummary;
@@ -49,14 +49,8 @@ final class RigSpecimensCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "FILE", description = "Readings.")
     private Path file;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RigSpecimensCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -77,7 +71,7 @@ final class RigSpecimensCommand implements Callable<Integer> {
                 bend ? Optional.of(PanelReport.of(test, laminate)) : Optional.empty(),
                 bend ? Optional.empty() : Optional.of(CouponReport.of(test)),
                 Version.text());
-        if (json) {
+        if (printing.json()) {
             terminal.out().print(SpecimenJson.write(answer));
         } else {
             SpecimenSummary.lines(terminal, answer).forEach(terminal::print);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.RunAnswer;
@@ -86,9 +87,6 @@ final class RunCommand implements Callable<Integer> {
                             + " DIR/rig/calibration.json.")
     private boolean calibrated;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
     @Option(
             names = "--name",
             paramLabel = "NAME",
@@ -98,11 +96,8 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Write the run folder here instead.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     RunCommand(Terminal terminal, Workbench bench) {
         this.terminal = terminal;
@@ -131,7 +126,7 @@ final class RunCommand implements Callable<Integer> {
                 }
                 folder.finish();
                 progress.done();
-                if (json) {
+                if (printing.json()) {
                     terminal.out().print(document);
                 } else {
                     RunSummary.lines(terminal, answer).forEach(terminal::print);

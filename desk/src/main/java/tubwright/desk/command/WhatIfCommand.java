@@ -81,14 +81,8 @@ final class WhatIfCommand implements Callable<Integer> {
     @Mixin
     private WriteOptions write;
 
-    @Option(names = "--json", description = "Print one JSON document and nothing else on standard output.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Print this help.")
-    private boolean help;
+    @Mixin
+    private AnswerOptions printing;
 
     WhatIfCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -113,7 +107,7 @@ final class WhatIfCommand implements Callable<Integer> {
                     ? Optional.of(ChoiceWork.write(design, request, answer.layup(), wanted, progress::stage))
                     : Optional.empty();
             progress.done();
-            if (json) {
+            if (printing.json()) {
                 terminal.out().print(TrimJson.write(answer));
             } else {
                 WhatIfSummary.lines(terminal, answer).forEach(terminal::print);

@@ -9,7 +9,6 @@ import static tubwright.desk.text.Figures.significant;
 import java.util.List;
 import java.util.Optional;
 import tubwright.desk.answer.ExchangeAnswer;
-import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.trim.ExchangeCurve;
 
@@ -26,30 +25,27 @@ public final class ExchangePage {
 
     /** The whole page. */
     public static String write(ExchangeAnswer answer) {
-        StringBuilder page = new StringBuilder(1 << 16);
-        page.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head>\n");
-        page.append("<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"")
-                .append(Note.POLICY)
-                .append("\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
-        page.append(escape(answer.tub())).append(": mass against stiffness</title>\n<style>");
-        page.append(Note.style()).append("</style>\n</head>\n<body>\n<main>\n").append(head(answer));
-        section(
-                page,
-                1,
-                "The curve",
-                "Each dot is the lightest layup found for a stiffness; the thin line below is the mass under which no layup"
-                        + " of the candidates has it. Left of and below the thin line there is nothing.",
-                draw(answer).done());
-        section(page, 2, "For a stiffness", "What the least mass is, and how sure that is.", byStiffness(answer));
-        section(
-                page,
-                3,
-                "For a mass",
-                "The stiffest point of the curve that is no heavier, and the stiffness nothing of that mass reaches.",
-                byMass(answer));
-        section(page, 4, "What there is", "The tubs marked on the curve, as they are.", marks(answer));
-        page.append("<footer><p>").append(escape(RunAnswer.CAUTION)).append("</p></footer>\n");
-        return page.append("</main>\n</body></html>\n").toString();
+        return Note.page(
+                answer.tub() + ": mass against stiffness",
+                head(answer),
+                List.of(
+                        new Section(
+                                "The curve",
+                                "Each dot is the lightest layup found for a stiffness; the thin line below is the mass under"
+                                        + " which no layup of the candidates has it. Left of and below the thin line there is"
+                                        + " nothing.",
+                                draw(answer).done()),
+                        new Section(
+                                "For a stiffness",
+                                "What the least mass is, and how sure that is.",
+                                byStiffness(answer)),
+                        new Section(
+                                "For a mass",
+                                "The stiffest point of the curve that is no heavier, and the stiffness nothing of that mass"
+                                        + " reaches.",
+                                byMass(answer)),
+                        new Section("What there is", "The tubs marked on the curve, as they are.", marks(answer))),
+                "");
     }
 
     /** The drawing as a file of its own. */
@@ -126,18 +122,6 @@ public final class ExchangePage {
         return "<header><div class=\"name\"><p class=\"kicker\">Mass against stiffness</p><h1>" + escape(answer.tub())
                 + "</h1><p>Stiffness is counted between loaded and held hardpoints. Strength, buckling and vibration are"
                 + " not looked at.</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
-    }
-
-    private static void section(StringBuilder page, int number, String title, String aside, String body) {
-        page.append("<section><div class=\"margin\"><span class=\"number\">")
-                .append(number)
-                .append("</span><h2>")
-                .append(escape(title))
-                .append("</h2><p>")
-                .append(escape(aside))
-                .append("</p></div><div class=\"body\">")
-                .append(body)
-                .append("</div></section>\n");
     }
 
     private static String byStiffness(ExchangeAnswer answer) {

@@ -7,9 +7,9 @@ import static tubwright.desk.text.Figures.fixed;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
 import tubwright.desk.answer.LedgerAnswer;
-import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.picture.EnergyScale;
 import tubwright.desk.picture.Png;
@@ -49,33 +49,25 @@ public final class LedgerPage {
     }
 
     private String page() {
-        StringBuilder page = new StringBuilder(1 << 20);
-        page.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head>\n");
-        page.append("<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"")
-                .append(Note.POLICY)
-                .append("\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
-        page.append(escape(answer.tub())).append(": ply ledger</title>\n<style>");
-        page.append(Note.style()).append("</style>\n</head>\n<body>\n<main>\n").append(head());
-        section(
-                page,
-                1,
-                "Stiffness for each kilogram",
-                "What the tub would lose for each kilogram were a spot's laminate thinned evenly. Pale skin is where weight"
-                        + " comes back cheaply.",
-                pictures());
-        section(
-                page,
-                2,
-                "The ledger",
-                "Cheapest first. Each row gives up one ply, half of a thin core or "
-                        + fixed(1000 * Ledger.CORE_STEP, 0, "")
-                        + " mm of a thick one, or half of a joint's stiffness, and"
-                        + " is solved anew. Lost is negative where the tub gains: a thinner core lets the inner skin stand"
-                        + " further out. The bracket is what the nominal solution proves without a new one. Rows do not"
-                        + " simply add up; ask what-if for several at once.",
-                table());
-        page.append("<footer><p>").append(escape(RunAnswer.CAUTION)).append("</p></footer>\n");
-        return page.append("</main>\n</body></html>\n").toString();
+        return Note.page(
+                answer.tub() + ": ply ledger",
+                head(),
+                List.of(
+                        new Section(
+                                "Stiffness for each kilogram",
+                                "What the tub would lose for each kilogram were a spot's laminate thinned evenly. Pale skin is"
+                                        + " where weight comes back cheaply.",
+                                pictures()),
+                        new Section(
+                                "The ledger",
+                                "Cheapest first. Each row gives up one ply, half of a thin core or "
+                                        + fixed(1000 * Ledger.CORE_STEP, 0, "")
+                                        + " mm of a thick one, or half of a joint's stiffness, and is solved anew. Lost is"
+                                        + " negative where the tub gains: a thinner core lets the inner skin stand further out."
+                                        + " The bracket is what the nominal solution proves without a new one. Rows do not"
+                                        + " simply add up; ask what-if for several at once.",
+                                table())),
+                "");
     }
 
     private String head() {
@@ -96,18 +88,6 @@ public final class LedgerPage {
 
     private String stiffness(double si) {
         return significant(answer.unit().of(si), 5, NARROW_SPACE);
-    }
-
-    private static void section(StringBuilder page, int number, String title, String aside, String body) {
-        page.append("<section><div class=\"margin\"><span class=\"number\">")
-                .append(number)
-                .append("</span><h2>")
-                .append(escape(title))
-                .append("</h2><p>")
-                .append(escape(aside))
-                .append("</p></div><div class=\"body\">")
-                .append(body)
-                .append("</div></section>\n");
     }
 
     private String pictures() {

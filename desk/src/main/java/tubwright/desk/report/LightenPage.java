@@ -8,7 +8,6 @@ import static tubwright.desk.text.Figures.significant;
 
 import java.util.List;
 import tubwright.desk.answer.LightenAnswer;
-import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.trim.Lightened;
 
@@ -26,37 +25,24 @@ public final class LightenPage {
     /** The whole page. */
     public static String write(LightenAnswer answer) {
         Lightened found = answer.found();
-        StringBuilder page = new StringBuilder(1 << 16);
-        page.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\"><head>\n");
-        page.append("<meta charset=\"utf-8\"/>\n<meta http-equiv=\"Content-Security-Policy\" content=\"")
-                .append(Note.POLICY)
-                .append("\"/>\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
-                .append(escape(answer.tub()))
-                .append(": weight back</title>\n<style>")
-                .append(Note.style())
-                .append("</style>\n</head>\n<body>\n<main>\n<header><h1>")
-                .append(escape(answer.tub()))
-                .append(": weight back</h1><p>")
-                .append(escape(answer.variant() + ": "
-                        + significant(answer.massBefore(), 4, NARROW_SPACE) + " kg before, "
-                        + significant(found.mass(), 4, NARROW_SPACE)
-                        + " kg after; nothing among the candidates is lighter"
-                        + " than " + significant(found.bound(), 4, NARROW_SPACE) + " kg, a gap of "
-                        + significant(100 * found.gap(), 2, NARROW_SPACE) + " %."))
-                .append("</p></header>\n");
-        section(page, "What to lay up otherwise", changes(answer));
-        section(page, "Targets", targets(answer));
-        section(page, "Best mass and bound", "<figure>" + chart(found.history()) + "</figure>");
-        page.append("<footer><p>").append(escape(RunAnswer.CAUTION)).append("</p></footer>\n");
-        return page.append("</main>\n</body></html>\n").toString();
-    }
-
-    private static void section(StringBuilder page, String title, String body) {
-        page.append("<section><h2>")
-                .append(title)
-                .append("</h2>\n")
-                .append(body)
-                .append("</section>\n");
+        String words = answer.variant() + ": " + significant(answer.massBefore(), 4, NARROW_SPACE) + " kg before, "
+                + significant(found.mass(), 4, NARROW_SPACE)
+                + " kg after; nothing among the candidates is lighter than "
+                + significant(found.bound(), 4, NARROW_SPACE) + " kg, a gap of "
+                + significant(100 * found.gap(), 2, NARROW_SPACE) + " %.";
+        String head = "<header><div class=\"name\"><p class=\"kicker\">Weight back</p><h1>" + escape(answer.tub())
+                + "</h1><p>" + escape(words) + "</p></div></header>\n";
+        return Note.page(
+                answer.tub() + ": weight back",
+                head,
+                List.of(
+                        new Section("What to lay up otherwise", "", changes(answer)),
+                        new Section("Targets", "", targets(answer)),
+                        new Section(
+                                "Best mass and bound",
+                                "How they came together.",
+                                "<figure>" + chart(found.history()) + "</figure>")),
+                "");
     }
 
     private static String changes(LightenAnswer answer) {

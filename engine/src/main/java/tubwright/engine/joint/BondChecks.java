@@ -122,8 +122,8 @@ public final class BondChecks {
 
     /**
      * Two legs of tape at the edge of a wall. Flow along the line and the wall's push sideways shear both legs; a pull on the
-     * wall peels them from the line outward: beam on elastic bedding under a line load N and a moment M, peel N κ/2 and 0.322
-     * M κ², κ⁴ = Ea/(4 D ta) (Hetényi 1946, from memory), 1/D = 1/Dtape + 1/Dsheet.
+     * wall and its moment peel them: {@link TeeLegs}, with 1/D = 1/Dtape + 1/Dsheet. The ties hold the wall as if the legs did
+     * not bend, so the moment is more than a real tee lets in.
      */
     private void tee() {
         double mean = load.inSurface() / (2 * bond.overlap());
@@ -152,8 +152,11 @@ public final class BondChecks {
         }
         double d = 1 / (1 / leg.adherend().bending() + 1 / two.adherend().bending());
         double bedding = Math.pow(line.modulus() / (4 * d * line.thickness()), 0.25);
-        double peel = Math.max(0, load.normal()) * bedding / 2 + 0.3224 * Math.abs(load.moment()) * bedding * bedding;
-        checks.add(peel(f -> f * peel, "legs as beams on the adhesive, Hetényi 1946"));
+        double peel = new TeeLegs(bedding, one.built()).peel(load.normal(), load.moment());
+        checks.add(peel(
+                f -> f * peel,
+                "legs as beams on the adhesive, Hetényi 1946; the wall's moment as of legs that do not bend, more than a"
+                        + " real tee lets in: where it is low, test the tee"));
         ductile(leg, two);
     }
 

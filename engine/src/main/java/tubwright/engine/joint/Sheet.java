@@ -24,8 +24,9 @@ import tubwright.engine.strength.LayerCriteria;
  * @param shearModulus in the plane, Pa
  * @param solid the layers that are there, 1 along the direction square to the line
  * @param coreRunsOut whether there was a core
+ * @param built thickness of the whole laminate, core and films too, m
  */
-public record Sheet(Adherend adherend, double shearModulus, Laminate solid, boolean coreRunsOut) {
+public record Sheet(Adherend adherend, double shearModulus, Laminate solid, boolean coreRunsOut, double built) {
 
     /**
      * Of a laminate.
@@ -42,7 +43,7 @@ public record Sheet(Adherend adherend, double shearModulus, Laminate solid, bool
         Laminate solid = new Laminate(layers, Reference.MIDDLE);
         EngineeringConstants e = EngineeringConstants.membrane(solid);
         double poisson = Math.min(0.49, Math.sqrt(Math.abs(e.nuxy() * e.nuyx())));
-        return new Sheet(new Adherend(solid.thickness(), e.ex(), poisson), e.gxy(), solid, core);
+        return new Sheet(new Adherend(solid.thickness(), e.ex(), poisson), e.gxy(), solid, core, laminate.thickness());
     }
 
     /** Thickness, m. */

@@ -105,7 +105,7 @@ public final class LightenComparison {
 
     private static void head(PrintWriter out) {
         out.println(
-                "| kept | kg | bound, kg | gap, % | layups solved | mixtures solved | nodes | ended | greedy, kg | layups solved |");
+                "| kept | kg | bound, kg | gap, % | layups solved | solved to 1e-4 | nodes | ended | greedy, kg | layups solved |");
         out.println("|---|--:|--:|--:|--:|--:|--:|---|--:|--:|");
         out.flush();
     }

@@ -90,8 +90,9 @@ public final class LightenSummary {
         lines.addAll(history.lines(terminal));
         lines.add("");
         lines.addAll(Wrap.lines(
-                answer.ending() + " " + answer.trust() + " " + found.solves() + " layups and " + found.harvests()
-                        + " mixtures were solved, " + found.nodes() + " nodes searched, "
+                answer.ending() + " " + answer.trust() + " " + found.solves()
+                        + " layups were solved, " + found.harvests()
+                        + " more and mixtures of them to a ten-thousandth, " + found.nodes() + " nodes searched, "
                         + fixed(answer.unknowns(), 0, " ") + " unknowns.",
                 "  ",
                 WIDTH));

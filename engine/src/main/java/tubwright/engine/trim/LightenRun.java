@@ -368,7 +368,7 @@ final class LightenRun implements Search.Judge {
                 more = inOut(mixture);
             }
             if (more.isEmpty()) {
-                if (harvests >= MOST_HARVESTS || mixtureSolved(mixture)) {
+                if (harvests >= MOST_HARVESTS || seemsToMeet(mixture)) {
                     return;
                 }
                 more = cuts.subList(cuts.size() - active.length, cuts.size());
@@ -399,7 +399,7 @@ final class LightenRun implements Search.Judge {
     }
 
     /** Solves a mixture to a ten-thousandth; says whether it seems to meet the targets. */
-    private boolean mixtureSolved(double[] mixture) {
+    private boolean seemsToMeet(double[] mixture) {
         double[][] stiffness = problem.stiffness(mixture);
         Change change = problem.change(stiffness);
         boolean met = true;
@@ -513,7 +513,7 @@ final class LightenRun implements Search.Judge {
         }
         double[] whole = problem.whole(choice);
         int before = cuts.size();
-        if (!mixtureSolved(whole)) {
+        if (!seemsToMeet(whole)) {
             // Solved well enough to be refused.
             List<Row> rows = missed(before, whole);
             if (!rows.isEmpty()) {

@@ -12,7 +12,7 @@ import java.util.List;
  * @param bound no choice among the candidates that meets the stiffness targets and the rules is lighter, kg
  * @param removable nominal mass less that of the lightest candidates everywhere, kg: what was there to be taken
  * @param solves exact solutions of layups
- * @param harvests solutions of mixtures of layups, for the bound
+ * @param harvests solutions to a ten-thousandth, of mixtures and of layups that were refused by it, for the bound
  * @param nodes of the branch and bound
  * @param ended why the search ended
  * @param verified what was checked of the layup by solving it whole, beside what is proved

@@ -46,7 +46,7 @@ class RollBalanceTest {
 
     /** Rule of the trade: three to five times the roll stiffness (common practice, no source). */
     @Test
-    void threeToFiveTimesTheRollStiffnessLosesATwelfthToATwentieth() {
+    void threeToFiveTimesTheRollStiffnessLosesAThirteenthToATwentyFirst() {
         RollBalance even = new RollBalance(K, 0.5, 0.5);
         assertEquals(1 - 1.0 / 13, even.arriving(3 * K), 1e-12);
         assertEquals(1 - 1.0 / 21, even.arriving(5 * K), 1e-12);

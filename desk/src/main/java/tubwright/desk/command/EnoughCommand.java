@@ -26,8 +26,6 @@ import tubwright.engine.load.LoadException;
 import tubwright.engine.load.RollBalance;
 import tubwright.engine.load.Vehicle;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 
 /** {@code tubwright enough}: how stiff the tub must be for the balance of the car to obey its springs. */
 @Command(
@@ -77,7 +75,7 @@ final class EnoughCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Design design = Design.read(place);
-        double asked = read("--share", share, Dimension.DIMENSIONLESS);
+        double asked = OptionText.quantity("--share", share, Dimension.DIMENSIONLESS);
         Car car = design.asDesigned()
                 .tub()
                 .fittings()
@@ -85,7 +83,7 @@ final class EnoughCommand implements Callable<Integer> {
                 .map(Vehicle::car)
                 .orElseThrow(() -> new UserMistake(design.file() + ": there is no car"
                         + "\n    write mass, axles and centre of mass under \"car\""));
-        double stiffness = roll.map(r -> read("--roll-stiffness", r, Dimension.TORSIONAL_STIFFNESS))
+        double stiffness = roll.map(r -> OptionText.quantity("--roll-stiffness", r, Dimension.TORSIONAL_STIFFNESS))
                 .or(car::rollStiffness)
                 .orElseThrow(() -> new UserMistake(design.file() + ": the roll stiffness of the axles is not known"
                         + "\n    write it under \"car\" (roll stiffness: 800 N·m/deg), or say --roll-stiffness"));
@@ -130,13 +128,5 @@ final class EnoughCommand implements Callable<Integer> {
                 .withTarget(Design.AS_DESIGNED, "torsional stiffness", limit)
                 .save();
         terminal.say("  Stored in " + design.file() + ": torsional stiffness: " + limit);
-    }
-
-    private static double read(String option, String text, Dimension dimension) {
-        try {
-            return Quantity.parse(text, dimension).si();
-        } catch (QuantityException e) {
-            throw new UserMistake(option + ": " + e.getMessage());
-        }
     }
 }

@@ -29,8 +29,6 @@ import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 
 /** {@code tubwright exchange}: mass against stiffness, each point with its proved bound. */
 @Command(
@@ -165,12 +163,7 @@ final class ExchangeCommand implements Callable<Integer> {
         if (fewest.isPresent() && fewest.get() < 1) {
             throw new UserMistake("--fewest " + fewest.get() + ": a skin keeps at least one ply");
         }
-        double seconds;
-        try {
-            seconds = Quantity.parse(time, Dimension.TIME).si();
-        } catch (QuantityException e) {
-            throw new UserMistake("--time: " + e.getMessage());
-        }
+        double seconds = OptionText.quantity("--time", time, Dimension.TIME);
         return new ExchangeWork.Request(
                 options.request(),
                 low,

@@ -31,8 +31,6 @@ import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.trim.Lightened;
 
 /** {@code tubwright lighten}: the lightest layup that keeps the stiffness, with a proved bound. */
@@ -230,15 +228,7 @@ final class LightenCommand implements Callable<Integer> {
     }
 
     private static double quantity(String option, String text, Dimension dimension) {
-        try {
-            double value = Quantity.parse(text, dimension).si();
-            if (value > 0) {
-                return value;
-            }
-        } catch (QuantityException e) {
-            throw new UserMistake(option + ": " + e.getMessage());
-        }
-        throw new UserMistake(option + " " + text + ": must be greater than zero");
+        return OptionText.positive(option, text, dimension, "must be greater than zero");
     }
 
     private static double share(String option, String text) {

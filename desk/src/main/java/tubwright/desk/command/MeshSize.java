@@ -5,8 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 
 /** Reads the mesh size of the option {@code --mesh}. */
 final class MeshSize {
@@ -21,14 +19,7 @@ final class MeshSize {
         if (option.isEmpty()) {
             return OptionalDouble.empty();
         }
-        try {
-            double size = Quantity.parse(option.get(), Dimension.LENGTH).si();
-            if (!(size > 0)) {
-                throw new UserMistake("--mesh " + option.get() + ": a mesh size is greater than zero");
-            }
-            return OptionalDouble.of(size);
-        } catch (QuantityException e) {
-            throw new UserMistake("--mesh: " + e.getMessage());
-        }
+        return OptionalDouble.of(
+                OptionText.positive("--mesh", option.get(), Dimension.LENGTH, "a mesh size is greater than zero"));
     }
 }

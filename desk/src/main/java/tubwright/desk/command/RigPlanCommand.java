@@ -25,8 +25,6 @@ import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.rig.plan.Means;
 
 /** {@code tubwright rig plan}: a torsion test before it is made. */
@@ -160,16 +158,7 @@ final class RigPlanCommand implements Callable<Integer> {
     }
 
     private static double positive(String option, String text, Dimension dimension, String example) {
-        double value;
-        try {
-            value = Quantity.parse(text, dimension).si();
-        } catch (QuantityException e) {
-            throw new UserMistake(option + ": " + e.getMessage());
-        }
-        if (!(value > 0)) {
-            throw new UserMistake(
-                    option + " " + text + ": write a size greater than nothing, e.g. \"" + example + "\"");
-        }
-        return value;
+        return OptionText.positive(
+                option, text, dimension, "write a size greater than nothing, e.g. \"" + example + "\"");
     }
 }

@@ -15,8 +15,6 @@ import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
-import tubwright.engine.quantity.Quantity;
-import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.rig.ScaleModel;
 
 /** {@code tubwright rig scale}: what a small model tells of the full-size tub. */
@@ -105,14 +103,7 @@ final class RigScaleCommand implements Callable<Integer> {
     }
 
     private static double stiffness(String text) {
-        try {
-            double value = Quantity.parse(text, Dimension.TORSIONAL_STIFFNESS).si();
-            if (value > 0) {
-                return value;
-            }
-            throw new UserMistake("--measured " + text + ": a stiffness is greater than nothing");
-        } catch (QuantityException e) {
-            throw new UserMistake("--measured: " + e.getMessage());
-        }
+        return OptionText.positive(
+                "--measured", text, Dimension.TORSIONAL_STIFFNESS, "a stiffness is greater than nothing");
     }
 }

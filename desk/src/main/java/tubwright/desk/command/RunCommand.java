@@ -120,9 +120,13 @@ final class RunCommand implements Callable<Integer> {
                         progress::stage);
                 progress.stage("writing the report");
                 String document = RunFiles.write(folder, answer);
-                List<Path> files = draft.files();
+                List<Path> files = new ArrayList<>(draft.files());
                 if (!files.isEmpty()) {
-                    folder.copy(files.getFirst().toAbsolutePath().getParent(), files, "inputs");
+                    Path home = files.getFirst().toAbsolutePath().getParent();
+                    if (learnt.isPresent()) {
+                        files.add(CalibrationFile.of(folder()));
+                    }
+                    folder.copy(home, files, "inputs");
                 }
                 folder.finish();
                 progress.done();
@@ -154,8 +158,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private Path folder() {
-        boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
-        return file ? place.toAbsolutePath().getParent() : place;
+        return TrimOptions.folder(place);
     }
 
     private Path target() {

@@ -39,6 +39,11 @@ final class TrimOptions {
 
     /** The folder the design lies in. */
     Path folder() {
+        return folder(place);
+    }
+
+    /** The folder a design lies in, by the place a person named: the folder itself, or the file. */
+    static Path folder(Path place) {
         boolean file = place.toString().endsWith(".yaml") || place.toString().endsWith(".yml");
         return file ? place.toAbsolutePath().getParent() : place;
     }

@@ -9,7 +9,9 @@ import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.MissingNode;
 import tubwright.desk.answer.EnoughAnswer;
+import tubwright.engine.design.Design;
 
 /** What the last run of a design says, read from the answer it left. */
 public final class LastRun {
@@ -18,11 +20,11 @@ public final class LastRun {
     private LastRun() {}
 
     /**
-     * Stiffness between the axles and what the tub has of it.
+     * Stiffness between the axles and what the tub as designed has of it.
      *
      * @param folder of the design
      * @param design its file
-     * @return empty where there was no run, or none with a car
+     * @return empty where there was no run, or none of the tub as designed with a car
      */
     public static Optional<EnoughAnswer.Now> betweenAxles(Path folder, Path design) throws IOException {
         Path latest = folder.resolve("runs").resolve("latest");
@@ -32,7 +34,12 @@ public final class LastRun {
         }
         JsonNode variant;
         try {
-            variant = MAPPER.readTree(Files.readString(answer)).path("variants").path(0);
+            variant = MAPPER.readTree(Files.readString(answer))
+                    .path("variants")
+                    .valueStream()
+                    .filter(v -> v.path("variant").asString("").equals(Design.AS_DESIGNED))
+                    .findFirst()
+                    .orElse(MissingNode.getInstance());
         } catch (JacksonException e) {
             return Optional.empty(); // not ours, or broken off: as if there were none
         }

@@ -2,11 +2,13 @@
 package tubwright.desk.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +38,7 @@ class EnoughCommandTest {
         Files.createDirectories(latest.resolve("inputs"));
         Files.copy(design, latest.resolve("inputs").resolve("tub.yaml"));
         Files.writeString(latest.resolve("answer.json"), """
-                {"variants": [{
+                {"variants": [{"variant": "aluminium"}, {"variant": "as designed",
                   "cases": [{"kind": "torsion", "torsionalStiffness_N_m_per_rad": %f}],
                   "installed": {"hubToHub": {
                     "stiffness_N_m_per_rad": %f, "linksRigid_N_m_per_rad": %f,
@@ -83,7 +85,7 @@ class EnoughCommandTest {
                 .filter(l -> l.strip().startsWith("torsional stiffness: at least"))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(!before.contains(target), target);
+        assertFalse(before.contains(target), target);
         assertEquals(before, after.replace(target, "  torsional stiffness: at least 10 kN·m/deg"));
     }
 
@@ -105,10 +107,7 @@ class EnoughCommandTest {
 
     @Test
     void aDesignWithoutACarIsToldWhatIsMissing() throws IOException {
-        Files.copy(
-                Path.of("..", "examples", "bramble", "tub.yaml"),
-                design,
-                java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(Path.of("..", "examples", "bramble", "tub.yaml"), design, StandardCopyOption.REPLACE_EXISTING);
         Typed typed = typed();
         assertEquals(1, typed.code());
         assertTrue(typed.err().contains("under \"car\""), typed.err());

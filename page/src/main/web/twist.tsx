@@ -50,7 +50,8 @@ export function TwistChart({ state }: { state: BenchState }) {
       <figcaption>
         <h2>Twist line</h2>
         <span>
-          degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)}, against the held end
+          degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)} against the held end,
+          over the station in {unit("length", state.units)}
           {!seen && "; turn the tub towards its side to line it up with this"}
         </span>
       </figcaption>
@@ -84,7 +85,7 @@ export function TwistChart({ state }: { state: BenchState }) {
             {tub &&
               stations(tub.low[0], tub.high[0]).map((x) => (
                 <text key={x} class="axis middle" x={px(x)} y={height - 6}>
-                  {figure(shown(x, "length", state.units), 3)}
+                  {x === 0 ? "0" : figure(shown(x, "length", state.units), 3)}
                 </text>
               ))}
             {lines.map(({ name, torsion }, i) => {

@@ -50,8 +50,7 @@ export function TwistChart({ state }: { state: BenchState }) {
       <figcaption>
         <h2>Twist line</h2>
         <span>
-          degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)} against the held end,
-          over the station in {unit("length", state.units)}
+          degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)}, against the held end
           {!seen && "; turn the tub towards its side to line it up with this"}
         </span>
       </figcaption>
@@ -83,9 +82,10 @@ export function TwistChart({ state }: { state: BenchState }) {
               </g>
             ))}
             {tub &&
-              stations(tub.low[0], tub.high[0]).map((x) => (
+              stations(tub.low[0], tub.high[0]).map((x, i, all) => (
                 <text key={x} class="axis middle" x={px(x)} y={height - 6}>
                   {x === 0 ? "0" : figure(shown(x, "length", state.units), 3)}
+                  {i === all.length - 1 && ` ${unit("length", state.units)}`}
                 </text>
               ))}
             {lines.map(({ name, torsion }, i) => {

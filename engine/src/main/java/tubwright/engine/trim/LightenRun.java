@@ -20,8 +20,6 @@ final class LightenRun implements Search.Judge {
     /** How well the relaxation is solved, share of the compliance. */
     private static final double RELAXED = 2e-4;
 
-    private static final int MOST_HARVESTS = 40;
-    private static final int MOST_ROUNDS = 400;
     private static final int MOST_FIELDS = 120;
     private static final int MOST_DESCENT = 8;
     private static final int SMALL_SEARCH = 300;
@@ -44,7 +42,7 @@ final class LightenRun implements Search.Judge {
     private final LayupCheck check;
     private final Lighten.Budget budget;
     private final Lighten.Listener listener;
-    private final List<Row> cuts = new ArrayList<>();
+    final List<Row> cuts = new ArrayList<>();
     /** Candidates not tried any more on the way down, because a check has failed with them; the bound knows nothing of it. */
     private final boolean[] banned;
 
@@ -117,7 +115,7 @@ final class LightenRun implements Search.Judge {
         listener.stage("ply after ply on the reduced model");
         new Greedy(this).from(first.choice).ifPresent(this::descend);
         listener.stage("the lightest mixture");
-        harvest();
+        new Harvest(this).run();
         listener.stage("around the best design");
         improve();
         listener.stage("branch and bound");
@@ -179,6 +177,20 @@ final class LightenRun implements Search.Judge {
         return best.isPresent() && (best.get().mass - bound) / best.get().mass <= budget.gap();
     }
 
+    double bound() {
+        return bound;
+    }
+
+    /** Solutions to a ten-thousandth so far. */
+    int harvests() {
+        return harvests;
+    }
+
+    /** The best design; there is one from the first on. */
+    Design best() {
+        return best.orElseThrow();
+    }
+
     /** Whether to end: all is known, or what may be spent is spent, or somebody says so. */
     boolean over() {
         return best.isPresent() && (closed() || enough() || late() || listener.stop());
@@ -189,7 +201,7 @@ final class LightenRun implements Search.Judge {
     }
 
     /** The part of the time from the beginning is used up. */
-    private boolean past(double share) {
+    boolean past(double share) {
         return seconds() > share * budget.seconds();
     }
 
@@ -289,7 +301,7 @@ final class LightenRun implements Search.Judge {
         }
     }
 
-    private void raise(double proved) {
+    void raise(double proved) {
         if (proved > bound) {
             boolean worthTelling = proved - bound > 1e-4 * bound;
             bound = proved;
@@ -340,66 +352,8 @@ final class LightenRun implements Search.Judge {
         return search.best();
     }
 
-    /** Solves the relaxation: cuts of the reduced model while it knows any, else of a mixture solved for the purpose. */
-    private void harvest() {
-        Relaxation relaxation = new Relaxation(problem.masses, problem.offset);
-        boolean[] all = new boolean[problem.masses.length];
-        Arrays.fill(all, true);
-        double[] unused = new double[all.length];
-        List<Row> rows = new ArrayList<>();
-        cuts.forEach(c -> rows.add(c.scaled()));
-        double before = 0;
-        for (int round = 0; round < MOST_ROUNDS && !over() && !past(0.5); round++) {
-            Relaxation.Answer answer = relaxation.solve(all, rows);
-            raise(problem.base + relaxation.bound(answer.multipliers(), all, rows, unused));
-            if (!answer.feasible()) {
-                return;
-            }
-            double[] mixture = answer.mixture();
-            for (int i = rows.size() - 1; i >= 0 && round % 10 == 9; i--) {
-                if (!(answer.multipliers()[i] > 0)) {
-                    rows.remove(i);
-                }
-            }
-            List<Row> more = problem.neighbours.missed(mixture, problem.offset, 1e-6);
-            boolean stalled = round % 20 == 19 && bound - before < 2e-5 * bound;
-            before = round % 20 == 19 ? bound : before;
-            if (more.isEmpty() && !stalled) {
-                more = inOut(mixture);
-            }
-            if (more.isEmpty()) {
-                if (harvests >= MOST_HARVESTS || seemsToMeet(mixture)) {
-                    return;
-                }
-                more = cuts.subList(cuts.size() - active.length, cuts.size());
-            }
-            more.forEach(r -> rows.add(r.scaled()));
-        }
-    }
-
-    /** Cuts of the reduced model half way to the best design if they part with the mixture, else at the mixture. */
-    private List<Row> inOut(double[] mixture) {
-        double[] centre = problem.whole(best.orElseThrow().choice);
-        for (double inward : new double[] {0.5, 0.2, 0}) {
-            double[] point = new double[mixture.length];
-            for (int j = 0; j < point.length; j++) {
-                point[j] = inward * centre[j] + (1 - inward) * mixture[j];
-            }
-            List<Row> more = new ArrayList<>();
-            for (Row row : rows(point)) {
-                if (row.scaled().missedBy(mixture) > 1e-5) {
-                    more.add(row);
-                }
-            }
-            if (!more.isEmpty()) {
-                return more;
-            }
-        }
-        return List.of();
-    }
-
     /** Solves a mixture to a ten-thousandth; says whether it seems to meet the targets. */
-    private boolean seemsToMeet(double[] mixture) {
+    boolean seemsToMeet(double[] mixture) {
         double[][] stiffness = problem.stiffness(mixture);
         Change change = problem.change(stiffness);
         boolean met = true;

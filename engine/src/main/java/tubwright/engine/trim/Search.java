@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
  * Branch and bound over choices (Land & Doig 1960): the least cost of one candidate at every site under rows, rules
@@ -23,14 +22,9 @@ final class Search {
 
     private static final double MISSED = 1e-6;
     private static final int MOST_ROUNDS = 40;
-    /** Rows taken from the pool at a time. */
-    private static final int AT_ONCE = 12;
-
     private static final double STALLED = 0.03;
     /** With more rows at a node those that do nothing are left out. */
     private static final int MOST_ROWS = 150;
-    /** Rows remembered for other nodes. */
-    private static final int MOST_FOUND = 600;
 
     /** Who knows more than the rows. */
     interface Judge {
@@ -59,17 +53,6 @@ final class Search {
     /** See {@link Judge#blur}. */
     record Blur(double[] ofSite, double[] key) {}
 
-    /** A row and the node at which it was last missed. */
-    private static final class Found {
-        final Row row;
-        int last;
-
-        Found(Row row, int last) {
-            this.row = row;
-            this.last = last;
-        }
-    }
-
     private record Node(double bound, int id, boolean[] allowed, List<Row> rows) {}
 
     private final double[] cost;
@@ -80,11 +63,7 @@ final class Search {
 
     private final Relaxation relaxation;
     private final Judge judge;
-    /** Rows given at the beginning: all of them count for every choice. */
-    private final List<Row> given = new ArrayList<>();
-    /** Rows found on the way, which spare the judge work where they are missed again; forgotten when long not missed. */
-    private List<Found> found = new ArrayList<>();
-
+    private final RowPool pool = new RowPool();
     private final PriorityQueue<Node> open =
             new PriorityQueue<>(Comparator.comparingDouble(Node::bound).thenComparingInt(Node::id));
     private double shelved = Double.POSITIVE_INFINITY;
@@ -108,7 +87,7 @@ final class Search {
 
     /** A row every choice worth having keeps to. */
     void add(Row row) {
-        given.add(row.scaled());
+        pool.give(row.scaled());
     }
 
     /** Choices of this cost or dearer are of no use. */
@@ -193,7 +172,7 @@ final class Search {
             }
             strike(proved, reduced, allowed);
             double[] mixture = answer.mixture();
-            List<Row> more = missed(mixture, rows);
+            List<Row> more = pool.missed(mixture, MISSED, rows, nodes);
             if (more.isEmpty()) {
                 more = neighbours.missed(mixture, offset, MISSED);
             }
@@ -225,7 +204,7 @@ final class Search {
                 for (Row row : verdict.rows) {
                     more.add(row.scaled());
                 }
-                more.forEach(this::remember);
+                more.forEach(r -> pool.find(r, nodes));
             }
             rows.addAll(more);
             if (rows.size() > MOST_ROWS) {
@@ -264,43 +243,13 @@ final class Search {
         }
     }
 
-    private List<Row> missed(double[] mixture, List<Row> present) {
-        record Missed(Row row, double by) {}
-        int[] used =
-                IntStream.range(0, mixture.length).filter(j -> mixture[j] != 0).toArray();
-        List<Missed> missed = new ArrayList<>();
-        for (Row row : given) {
-            double by = row.missedBy(mixture, used);
-            if (by > MISSED && !present.contains(row)) {
-                missed.add(new Missed(row, by));
-            }
-        }
-        for (Found each : found) {
-            double by = each.row.missedBy(mixture, used);
-            if (by > MISSED && !present.contains(each.row)) {
-                each.last = nodes;
-                missed.add(new Missed(each.row, by));
-            }
-        }
-        missed.sort(Comparator.comparingDouble(Missed::by).reversed());
-        return new ArrayList<>(missed.stream().limit(AT_ONCE).map(Missed::row).toList());
-    }
-
-    private void remember(Row row) {
-        found.add(new Found(row, nodes));
-        if (found.size() > MOST_FOUND) {
-            found.sort(Comparator.comparingInt((Found f) -> f.last).reversed());
-            found = new ArrayList<>(found.subList(0, MOST_FOUND / 2));
-        }
-    }
-
     private List<Row> judged(double[] mixture) {
         List<Row> rows = new ArrayList<>();
         for (Row row : judge.rows(mixture)) {
             Row scaled = row.scaled();
             if (scaled.missedBy(mixture) > MISSED) {
                 rows.add(scaled);
-                remember(scaled);
+                pool.find(scaled, nodes);
             }
         }
         return rows;
@@ -346,7 +295,7 @@ final class Search {
             double most = Double.NEGATIVE_INFINITY;
             for (int j = offset[z]; j < offset[z + 1]; j++) {
                 double worth = 0;
-                for (Row row : given) {
+                for (Row row : pool.given()) {
                     worth += row.coefficients()[j];
                 }
                 if (mixture[j] > 0 && worth > most) {
@@ -359,7 +308,7 @@ final class Search {
             sum += cost[taken];
         }
         if (sum < worthwhile()
-                && given.stream().allMatch(r -> r.missedBy(whole) <= 0)
+                && pool.given().stream().allMatch(r -> r.missedBy(whole) <= 0)
                 && neighbours.kept(choice)
                 && count(choice) <= neighbours.mostStacks()) {
             cutoff = sum;

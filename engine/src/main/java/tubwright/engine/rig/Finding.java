@@ -13,6 +13,8 @@ public record Finding(Kind kind, String place, String words) {
     public enum Kind {
         /** A gauge that stands alone at its station. */
         ONE_SIDED,
+        /** A gauge that was never read, or a pair read too seldom. */
+        UNREAD,
         /** Gauges that seem to be exchanged or to have the wrong sign. */
         DOUBTFUL_GAUGE,
         /** A reading far from the others. */

@@ -85,8 +85,17 @@ public record TorsionReading(
      * @param station x, m
      * @param perTorque angle against the held end over torque, rad/(N·m)
      * @param expanded half-width of its 95 % interval, rad/(N·m)
+     * @param deviation its standard uncertainty without that of the torque, rad/(N·m)
+     * @param shared the part of it that is the held pair's and thus common to all stations, rad/(N·m)
      * @param gauges names of the gauges it comes from
      * @param bodily greatest bodily displacement removed, m
      */
-    public record StationAngle(double station, double perTorque, double expanded, List<String> gauges, double bodily) {}
+    public record StationAngle(
+            double station,
+            double perTorque,
+            double expanded,
+            double deviation,
+            double shared,
+            List<String> gauges,
+            double bodily) {}
 }

@@ -2,9 +2,11 @@
 package tubwright.engine.rig;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.Quantity;
@@ -30,6 +32,7 @@ public final class TorsionReduction {
     private final double[] torque;
     private final int[] cycle;
     private double[] angles;
+    private Optional<StationMotion> held = Optional.empty();
     private StationMotion loaded;
 
     private TorsionReduction(Readings readings) {
@@ -59,24 +62,23 @@ public final class TorsionReduction {
     }
 
     private TorsionReading reduce(int dropped) {
-        List<StationMotion> motions = new ArrayList<>();
-        List<List<Integer>> alone = new ArrayList<>();
-        for (List<Integer> group : StationMotion.groups(readings.gauges())) {
-            if (StationMotion.tellsAngle(readings.gauges(), group)) {
-                motions.add(StationMotion.of(readings, group));
-            } else {
-                alone.add(group);
-            }
+        if (readings.steps().stream().allMatch(s -> Arrays.stream(s.readings()).allMatch(Double::isNaN))) {
+            throw new ReadingsException(readings.source() + ":"
+                    + readings.steps().getFirst().line()
+                    + ": no gauge has a reading in any of the "
+                    + readings.steps().size()
+                    + " load steps; fill in the columns of the gauges");
         }
-        findings.addAll(GaugeDoubts.oneSided(readings, alone, motions));
-        if (motions.isEmpty()) {
-            throw new ReadingsException(findings.stream().map(Finding::toString).toList());
-        }
-        Optional<StationMotion> held = held(motions);
+        GaugeStations stations = GaugeStations.of(readings);
+        List<StationMotion> motions = stations.motions();
+        findings.addAll(stations.findings());
+        findings.addAll(GaugeDoubts.oneSided(readings, stations.alone(), motions));
+        checkAnyTwist(motions);
+        held = held(motions);
         double[] ground = held.map(StationMotion::angles).orElse(new double[torque.length]);
         List<double[]> relative =
                 motions.stream().map(m -> minus(m.angles(), ground)).toList();
-        int end = loadedEnd(motions, relative, held);
+        int end = loadedEnd(motions, relative);
         loaded = motions.get(end);
         angles = relative.get(end);
         String span = held.map(h -> millimetres(loaded.station()) + " against " + millimetres(h.station()))
@@ -136,15 +138,31 @@ public final class TorsionReduction {
                         && steps.get(i + 1).cycle() == steps.get(i).cycle();
     }
 
+    /** Refuses a test in which no pair tells an angle, or that of the held end alone. */
+    private void checkAnyTwist(List<StationMotion> motions) {
+        OptionalDouble end = readings.setup().heldStation();
+        boolean heldOnly =
+                end.isPresent() && nearest(motions, end.getAsDouble()).isPresent() && motions.size() == 1;
+        if (heldOnly) {
+            setUp("only the pair at the held end, " + millimetres(end.getAsDouble())
+                    + ", tells an angle, and a tub does not twist there: read a pair at the loaded end as well, or correct"
+                    + " \"held station\"");
+        }
+        if (motions.isEmpty() || heldOnly) {
+            throw new ReadingsException(findings.stream().map(Finding::toString).toList());
+        }
+    }
+
     /** Refuses gauges that were not read, or that stood still. */
     private void checkRead() {
-        double[] read = java.util.Arrays.stream(angles).filter(Double::isFinite).toArray();
-        if (read.length < 4) {
+        double[] read = Arrays.stream(angles).filter(Double::isFinite).toArray();
+        int needed = Math.max(4, GaugeStations.needed(readings, angles));
+        if (read.length < needed) {
             throw new ReadingsException(readings.source() + ": only " + read.length
-                    + " steps have readings of both gauges of a pair at the loaded and the held end; at least 4 are"
-                    + " needed");
+                    + " steps have readings of both gauges of a pair at the loaded and the held end; at least " + needed
+                    + " are needed");
         }
-        if (java.util.Arrays.stream(read).allMatch(a -> a == read[0])) {
+        if (Arrays.stream(read).allMatch(a -> a == read[0])) {
             throw new ReadingsException(readings.source() + ": the loaded end does not turn at all: were the gauges on"
                     + " the tub, and free to move?");
         }
@@ -181,7 +199,7 @@ public final class TorsionReduction {
         }
         double x = readings.setup().heldStation().getAsDouble();
         Optional<StationMotion> nearest = nearest(motions, x);
-        if (nearest.isEmpty() || motions.size() == 1) {
+        if (nearest.isEmpty()) {
             setUp("the rotation of the held end at " + millimetres(x)
                     + " was not measured: whatever it gives is counted as twist of the tub");
             return Optional.empty();
@@ -195,26 +213,45 @@ public final class TorsionReduction {
                 .min(Comparator.comparingDouble(m -> Math.abs(m.station() - x)));
     }
 
-    private int loadedEnd(List<StationMotion> motions, List<double[]> relative, Optional<StationMotion> held) {
-        if (readings.setup().loadedStation().isPresent()) {
-            double x = readings.setup().loadedStation().getAsDouble();
-            Optional<StationMotion> there = nearest(motions, x);
+    /** Whether a station lies on the far side of the held end, away from the load. */
+    private boolean behindHeld(StationMotion motion) {
+        OptionalDouble fixed = readings.setup().heldStation();
+        OptionalDouble end = readings.setup().loadedStation();
+        if (fixed.isEmpty() || end.isEmpty()) {
+            return false;
+        }
+        double from = motion.station() - fixed.getAsDouble();
+        return Math.abs(from) > AT && from * (end.getAsDouble() - fixed.getAsDouble()) < 0;
+    }
+
+    private int loadedEnd(List<StationMotion> motions, List<double[]> relative) {
+        OptionalDouble end = readings.setup().loadedStation();
+        List<StationMotion> behind = motions.stream().filter(this::behindHeld).toList();
+        for (StationMotion each : behind) {
+            setUp("the pair at " + millimetres(each.station())
+                    + " stands behind the held end: it is in the twist line, but no part of the stiffness");
+        }
+        if (end.isPresent()) {
+            Optional<StationMotion> there = nearest(motions, end.getAsDouble());
             if (there.isPresent() && there.get() != held.orElse(null)) {
                 return motions.indexOf(there.get());
             }
-            setUp("no gauges stand at the loaded station " + millimetres(x)
+            if (behind.size() + held.map(_ -> 1).orElse(0) == motions.size()) {
+                setUp("no pair tells the angle between the held end and the loaded one, "
+                        + millimetres(end.getAsDouble()) + ": there is no twist to take a stiffness from");
+                throw new ReadingsException(
+                        findings.stream().map(Finding::toString).toList());
+            }
+            setUp("no pair tells the angle at the loaded station " + millimetres(end.getAsDouble())
                     + ": the stiffness is that up to the gauges that turn most");
         }
         int best = -1;
         double most = -1;
         for (int m = 0; m < motions.size(); m++) {
-            if (held.isPresent() && held.get() == motions.get(m)) {
+            if (held.isPresent() && held.get() == motions.get(m) || behind.contains(motions.get(m))) {
                 continue;
             }
-            if (java.util.Arrays.stream(relative.get(m))
-                            .filter(Double::isFinite)
-                            .count()
-                    < 4) {
+            if (Arrays.stream(relative.get(m)).filter(Double::isFinite).count() < 4) {
                 best = best < 0 ? m : best;
                 continue;
             }
@@ -257,18 +294,19 @@ public final class TorsionReduction {
         if (setup.torqueUncertainty() > 0) {
             parts.add(Contribution.known("torque (scale and arm)", k * setup.torqueUncertainty()));
         }
-        double spacing = loaded.spacing();
-        if (setup.spacingUncertainty() > 0 && Double.isFinite(spacing)) {
-            parts.add(Contribution.known("gauge spacing", k * Math.sqrt(2) * setup.spacingUncertainty() / spacing));
+        PairErrors errors = new PairErrors(loaded, held, torque, cycle);
+        double place = errors.place(setup.spacingUncertainty());
+        if (place > 0) {
+            // The angle over torque is 1/K.
+            parts.add(Contribution.known("gauge spacing", k * k * place));
         }
-        if (setup.resolution() > 0 && Double.isFinite(spacing)) {
-            double step = setup.resolution() / Math.sqrt(12) * Math.sqrt(2) / spacing;
+        double step = errors.step(setup.resolution());
+        if (step > 0) {
             double[] read =
                     IntStream.of(line.used()).mapToDouble(i -> angles[i]).toArray();
-            double mean = java.util.Arrays.stream(read).average().orElse(0);
-            double away = Math.sqrt(java.util.Arrays.stream(read)
-                    .map(a -> (a - mean) * (a - mean))
-                    .sum());
+            double mean = Arrays.stream(read).average().orElse(0);
+            double away = Math.sqrt(
+                    Arrays.stream(read).map(a -> (a - mean) * (a - mean)).sum());
             parts.add(Contribution.known("gauge resolution", k * step / away));
         }
         return new Estimate(k, line.standardError(), line.rSquared(), line.used().length, new Uncertainty(parts));
@@ -332,16 +370,24 @@ public final class TorsionReduction {
         List<StationAngle> result = new ArrayList<>();
         for (int m = 0; m < motions.size(); m++) {
             StationMotion motion = motions.get(m);
+            if (GaugeStations.count(relative.get(m)) < GaugeStations.needed(readings, relative.get(m))) {
+                findings.add(
+                        new Finding(
+                                Finding.Kind.UNREAD,
+                                readings.source(),
+                                "the pair at " + millimetres(motion.station())
+                                        + " was hardly ever read together with the held end; it is left out of the twist line"));
+                continue;
+            }
             CycleFit line = CycleFit.of(torque, relative.get(m), cycle);
-            double setUp = Double.isFinite(motion.spacing())
-                    ? Math.sqrt(2) * readings.setup().spacingUncertainty() / motion.spacing()
-                    : 0;
+            PairErrors errors = new PairErrors(motion, held, torque, cycle);
+            double place = errors.place(readings.setup().spacingUncertainty());
             Uncertainty uncertainty = new Uncertainty(List.of(
                     new Contribution("fit", line.standardError(), line.fit().degreesOfFreedom()),
-                    Contribution.known("spacing", Math.abs(line.slope()) * setUp),
+                    Contribution.known("spacing", place),
                     Contribution.known(
                             "torque", Math.abs(line.slope()) * readings.setup().torqueUncertainty())));
-            double bodily = java.util.Arrays.stream(motion.bodily())
+            double bodily = Arrays.stream(motion.bodily())
                     .map(b -> Math.abs(b - motion.bodily()[0]))
                     .max()
                     .orElse(0);
@@ -349,6 +395,10 @@ public final class TorsionReduction {
                     motion.station(),
                     line.slope(),
                     uncertainty.expanded(LEVEL),
+                    Math.hypot(line.standardError(), place),
+                    Math.hypot(
+                            errors.scatterOfHeld(),
+                            errors.placeOfHeld(readings.setup().spacingUncertainty())),
                     motion.gauges().stream()
                             .map(g -> readings.gauges().get(g).name())
                             .toList(),

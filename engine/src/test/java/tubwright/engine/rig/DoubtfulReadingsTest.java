@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What goes wrong on a shop floor, and what is said about it. */
@@ -89,8 +90,93 @@ class DoubtfulReadingsTest {
     @Test
     void gaugesThatWereNotReadOrStoodStillAreCalledSo() {
         String head = GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n";
-        refuses("only 0 steps have readings", head + "1,0,,\n1,1,,\n1,2,,\n1,3,,\n1,0,,\n");
+        refuses(
+                "t.csv:4: no gauge has a reading in any of the 5 load steps",
+                head + "1,0,,\n1,1,,\n1,2,,\n1,3,,\n1,0,,\n");
         refuses("does not turn at all", head + "1,0,0,0\n1,1,0,0\n1,2,0,0\n1,3,0,0\n1,0,0,0\n");
+    }
+
+    @Test
+    void aPairOfWhichOneGaugeWasNeverReadIsNamedAndTheTestIsReadWithoutIt() {
+        SyntheticRig rig = new SyntheticRig(1);
+        rig.unread = List.of("g1L");
+        TorsionReading reading = rig.reduce();
+        assertTrue(
+                only(reading, Finding.Kind.UNREAD)
+                        .words()
+                        .contains("gauge \"g1L\" at x = 900 mm was never read: its column is empty; with it the pair is"
+                                + " lost"),
+                reading.findings().toString());
+        assertTrue(only(reading, Finding.Kind.ONE_SIDED).words().contains("\"g1R\" is alone at x = 900 mm"));
+        assertEquals(3, reading.twist().size());
+        assertEquals(1, reading.all().stiffness() / SyntheticRig.TUB, 1e-5);
+    }
+
+    @Test
+    void aPairThatWasNeverReadIsNamedAndTheTestIsReadWithoutIt() {
+        SyntheticRig rig = new SyntheticRig(1);
+        rig.unread = List.of("g2L", "g2R");
+        TorsionReading reading = rig.reduce();
+        assertTrue(
+                only(reading, Finding.Kind.UNREAD)
+                        .words()
+                        .contains("\"g2L\" and \"g2R\" at x = 1500 mm were never read"),
+                reading.findings().toString());
+        assertEquals(3, reading.twist().size());
+        assertEquals(1, reading.all().stiffness() / SyntheticRig.TUB, 1e-5);
+    }
+
+    @Test
+    void aPairReadTooSeldomIsNamedAndTheTestIsReadWithoutIt() {
+        String head = "gauge, M, 900 mm, z, 500 mm, 0 mm\ngauge, N, 900 mm, z, -500 mm, 0 mm\n" + GAUGES
+                + "cycle, torque [N·m], M [mm], N [mm], R [mm], L [mm]\n";
+        String rows = "1,0,0,0,0,0\n1,1,0.5,-0.5,1,-1\n1,2,,-1,2,-2\n1,3,,,3,-3\n1,0,,,0,0\n";
+        TorsionReading reading = TorsionReduction.of(ReadingsReader.read("t.csv", head + rows), false);
+        Finding finding = only(reading, Finding.Kind.UNREAD);
+        assertTrue(finding.words().contains("were read together at only 2 steps"), finding.words());
+        assertEquals("t.csv:1", finding.place());
+        assertEquals(1, reading.twist().size());
+    }
+
+    @Test
+    void thePairOfTheHeldEndAloneTellsNoTwist() {
+        SyntheticRig rig = new SyntheticRig(1);
+        rig.unread = List.of("g0L", "g1R", "g2L");
+        ReadingsException e = assertThrows(ReadingsException.class, rig::reduce);
+        assertTrue(
+                e.getMessage().contains("only the pair at the held end, x = 2400 mm, tells an angle"), e.getMessage());
+        assertTrue(e.getMessage().contains("\"g0L\" at x = 300 mm was never read"), e.getMessage());
+    }
+
+    @Test
+    void aPairBehindTheHeldEndIsNotTakenForTheLoadedOne() {
+        SyntheticRig rig = new SyntheticRig(1);
+        String text = rig.text().replace("held station, 2400 mm", "held station, 1500 mm");
+        TorsionReading reading = TorsionReduction.of(ReadingsReader.read("t.csv", text), false);
+        assertTrue(reading.span().startsWith("x = 300 mm against x = 1500 mm"), reading.span());
+        assertTrue(
+                only(reading, Finding.Kind.SET_UP).words().contains("x = 2400 mm stands behind the held end"),
+                reading.findings().toString());
+        rig.unread = List.of("g0L", "g1R");
+        String only = rig.text().replace("held station, 2400 mm", "held station, 1500 mm");
+        ReadingsException e = assertThrows(
+                ReadingsException.class, () -> TorsionReduction.of(ReadingsReader.read("t.csv", only), false));
+        assertTrue(
+                e.getMessage().contains("no pair tells the angle between the held end and the loaded one"),
+                e.getMessage());
+    }
+
+    @Test
+    void aHeldEndThatWasReadOnOneSideOnlyIsNotSubtracted() {
+        SyntheticRig rig = new SyntheticRig(1);
+        rig.unread = List.of("g3L");
+        TorsionReading reading = rig.reduce();
+        assertTrue(
+                reading.findings().stream()
+                        .anyMatch(f -> f.words().contains("whatever it gives is counted as twist of the tub")),
+                reading.findings().toString());
+        // The held end turned by 0.3 of the twist.
+        assertEquals(1 / 1.3, reading.all().stiffness() / SyntheticRig.TUB, 1e-5);
     }
 
     @Test

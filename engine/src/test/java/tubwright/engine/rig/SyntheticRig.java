@@ -4,6 +4,7 @@ package tubwright.engine.rig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 
 /** A rig of which everything is known: a tub of given stiffness, a soft held end, bodily motion, noise. */
@@ -23,8 +24,14 @@ final class SyntheticRig {
     int slipRow = -1;
 
     String leave = "";
+    /** Gauges whose columns stay empty. */
+    List<String> unread = List.of();
+
     String exchange = "";
     String flip = "";
+    /** By how much a gauge stands further to the right than the file says, m. */
+    Map<String, Double> placed = Map.of();
+
     final Random random;
 
     SyntheticRig(long seed) {
@@ -68,6 +75,7 @@ final class SyntheticRig {
                     double share = (2.4 - STATIONS[s]) / 2.1;
                     double lag = i > 8 ? hysteresis : 0;
                     double angle = torque / TUB * scale * (share + heldTurn) + lag * share;
+                    y += placed.getOrDefault(name, 0.0);
                     double value = bodily * torque / 2000 + y * angle + noise * random.nextGaussian();
                     if (row == slipRow && name.equals("g0R")) {
                         value += 5e-4;
@@ -75,7 +83,7 @@ final class SyntheticRig {
                     if (name.equals(flip)) {
                         value = -value;
                     }
-                    text.append(String.format(Locale.ROOT, ", %.6f", 1000 * value));
+                    text.append(unread.contains(name) ? ", " : String.format(Locale.ROOT, ", %.6f", 1000 * value));
                 }
                 text.append('\n');
                 row++;

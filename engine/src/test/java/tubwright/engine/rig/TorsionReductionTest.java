@@ -4,6 +4,8 @@ package tubwright.engine.rig;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** A synthetic rig whose truth is known. */
@@ -59,6 +61,41 @@ class TorsionReductionTest {
                         measured, reading.all().uncertainty().combined(), stated, 1000 * 180 / Math.PI),
                 left.uncertainty().combined(),
                 1e-9 * measured);
+    }
+
+    @Test
+    void thePlacesOfBothPairsAreInTheInterval() {
+        // Gauges placed to 2 mm (standard) a metre apart on a rig that gives 1.5 times the twist: the loaded pair turns
+        // 2.5 times the twist and is wrong by √2 · 2 mm/1 m of that, the held one by as much of 1.5 times.
+        SyntheticRig rig = new SyntheticRig(1);
+        rig.heldTurn = 1.5;
+        rig.settings = "gauge spacing uncertainty, 2 mm\n";
+        Estimate estimate = rig.reduce().all();
+        assertEquals(
+                Math.hypot(2.5, 1.5) * Math.sqrt(2) * 2e-3,
+                estimate.uncertainty().combined() / estimate.stiffness(),
+                1e-5);
+    }
+
+    @Test
+    void gaugesMisplacedAsTheFileSaysLeaveTheTruthInsideTheInterval() {
+        int inside = 0;
+        for (int trial = 0; trial < 1000; trial++) {
+            SyntheticRig rig = new SyntheticRig(trial);
+            rig.noise = 5e-6;
+            rig.cycles = 1;
+            rig.heldTurn = 1.5;
+            rig.settings = "gauge spacing uncertainty, 2 mm\n";
+            Map<String, Double> placed = new HashMap<>();
+            for (int s = 0; s < 4; s++) {
+                placed.put("g" + s + "L", 2e-3 * rig.random.nextGaussian());
+                placed.put("g" + s + "R", 2e-3 * rig.random.nextGaussian());
+            }
+            rig.placed = placed;
+            Estimate estimate = rig.reduce().all();
+            inside += Math.abs(estimate.stiffness() - SyntheticRig.TUB) <= estimate.expanded() ? 1 : 0;
+        }
+        assertTrue(inside >= 930 && inside <= 970, inside + " of 1000 (seeds 0 to 999)");
     }
 
     @Test

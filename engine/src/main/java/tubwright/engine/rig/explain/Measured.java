@@ -15,12 +15,18 @@ import tubwright.engine.rig.TorsionReading.StationAngle;
  * @param stations of gauge pairs other than the held one, rising, m
  * @param angles over torque, rad/(N·m), positive when turning with the torque
  * @param deviations standard uncertainty of each angle without what all share by the torque's scale, rad/(N·m)
+ * @param shared the part of every deviation that comes from the held pair and that all angles have in common,
+ *     rad/(N·m); 0 where the held end was not read
  * @param held station whose reading was subtracted, m; empty where the held end was not read
  * @param scale standard uncertainty of the torque's scale, as a share
  */
-public record Measured(double[] stations, double[] angles, double[] deviations, OptionalDouble held, double scale) {
+public record Measured(
+        double[] stations, double[] angles, double[] deviations, double shared, OptionalDouble held, double scale) {
     /** No gauge reads better than this share of the largest angle, whatever its scatter says. */
     private static final double FLOOR = 2e-3;
+
+    /** Most of an angle's deviation that may be common to all, so that two angles never count as one. */
+    private static final double COMMON = 0.95;
 
     private static final double AT = 0.02;
 
@@ -59,22 +65,25 @@ public record Measured(double[] stations, double[] angles, double[] deviations, 
             StationAngle each = kept.get(k);
             stations[k] = each.station();
             angles[k] = sign * each.perTorque();
-            double shared = each.perTorque() * setup.torqueUncertainty();
-            // The expanded interval of a reduced test is two standard uncertainties wide to either side, near enough.
-            double own = Math.max(0, each.expanded() * each.expanded() / 4 - shared * shared);
-            deviations[k] = Math.max(Math.sqrt(own), FLOOR * Math.abs(most.perTorque()));
+            deviations[k] = Math.max(each.deviation(), FLOOR * Math.abs(most.perTorque()));
         }
-        return new Measured(stations, angles, deviations, held, setup.torqueUncertainty());
+        double shared = held.isPresent() ? kept.getFirst().shared() : 0;
+        return new Measured(stations, angles, deviations, shared, held, setup.torqueUncertainty());
     }
 
-    /** Covariance of the angles: those read against one held pair share half of the variance of the better of two. */
+    /**
+     * Covariance of the angles: what is read against one held pair has the held pair's variance in common. Where a rig
+     * gives unsteadily that variance may be greater than an angle's own, whose scatter it drops out of; what is common
+     * to two is never taken as more than {@link #COMMON} of the better of them.
+     */
     double[][] covariance() {
         int n = angles.length;
         double[][] result = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                double least = Math.min(deviations[i], deviations[j]);
-                result[i][j] = i == j ? deviations[i] * deviations[i] : held.isPresent() ? least * least / 2 : 0;
+                double least = COMMON * Math.min(deviations[i], deviations[j]);
+                double common = Math.min(shared, least);
+                result[i][j] = i == j ? deviations[i] * deviations[i] : common * common;
             }
         }
         return result;

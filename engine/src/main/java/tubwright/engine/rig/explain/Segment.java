@@ -2,8 +2,12 @@
 package tubwright.engine.rig.explain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What lies between two neighbouring gauge stations: twist as read and as predicted.
@@ -44,20 +48,27 @@ public record Segment(
     }
 
     /**
-     * Segments from the held end to the loaded one.
+     * Segments from the held end outward, on either side of it: those towards the side with more stations first.
      *
      * @param measured readings
      * @param update what they said
      * @param heldStation where the tub is held, m: tells which way the twist grows
      */
     static List<Segment> of(Measured measured, Update update, double heldStation) {
-        int n = measured.stations().length;
-        Integer[] order = new Integer[n];
-        for (int i = 0; i < n; i++) {
-            order[i] = i;
-        }
-        java.util.Arrays.sort(
-                order, java.util.Comparator.comparingDouble(i -> Math.abs(measured.stations()[i] - heldStation)));
+        double[] stations = measured.stations();
+        Map<Boolean, List<Integer>> sides = IntStream.range(0, stations.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> Math.abs(stations[i] - heldStation)))
+                .collect(Collectors.partitioningBy(i -> stations[i] < heldStation));
+        return sides.values().stream()
+                .sorted(Comparator.comparingInt((List<Integer> side) -> side.size())
+                        .reversed())
+                .flatMap(side -> chain(measured, update, side).stream())
+                .toList();
+    }
+
+    /** Segments between stations of one side, the one nearest to the held end first. */
+    private static List<Segment> chain(Measured measured, Update update, List<Integer> order) {
         double[][] covariance = measured.covariance();
         List<Segment> result = new ArrayList<>();
         int before = -1;

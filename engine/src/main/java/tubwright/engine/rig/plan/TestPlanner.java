@@ -168,7 +168,11 @@ public final class TestPlanner {
         List<Contribution> parts = new ArrayList<>();
         parts.add(Contribution.known("scale of the load", stiffness * means.scaleUncertainty()));
         parts.add(Contribution.known("arm", stiffness * means.armUncertainty() / means.arm()));
-        parts.add(Contribution.known("gauge spacing", stiffness * Math.sqrt(2) * means.placeUncertainty() / spacing));
+        // Both pairs turn with the rig, whose give is that of a rig just stiff enough: each is wrong by its own
+        // turning.
+        double turning = Math.hypot(1 + 1 / RIG, 1 / RIG);
+        parts.add(Contribution.known(
+                "gauge spacing", stiffness * turning * Math.sqrt(2) * means.placeUncertainty() / spacing));
         parts.add(Contribution.known("gauge resolution", stiffness * slope * Math.sqrt(share)));
         parts.add(new Contribution("scatter of readings", stiffness * slope * Math.sqrt(1 - share), freedom));
         if (means.cycles() > 1) {

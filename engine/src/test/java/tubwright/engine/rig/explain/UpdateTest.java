@@ -50,7 +50,8 @@ class UpdateTest {
         double[] stations = {2.0, 1.8, 1.2, 1.0, 0.2};
         double[] deviations = new double[angles.length];
         java.util.Arrays.fill(deviations, deviation);
-        return new Measured(stations, angles, deviations, OptionalDouble.of(2.4), 0);
+        // Pairs of one kind: half of the variance against the held pair is the held pair's.
+        return new Measured(stations, angles, deviations, deviation / Math.sqrt(2), OptionalDouble.of(2.4), 0);
     }
 
     @Test
@@ -119,7 +120,7 @@ class UpdateTest {
         double y = 5.4e-6;
         List<Doubt> doubts = List.of(new Doubt(Doubt.Kind.JOINT, "a", p));
         Update update = Update.of(
-                new Measured(new double[] {0.2}, new double[] {y}, new double[] {r}, OptionalDouble.empty(), 0),
+                new Measured(new double[] {0.2}, new double[] {y}, new double[] {r}, 0, OptionalDouble.empty(), 0),
                 doubts,
                 theta -> new double[] {g0 + s * theta[0]});
         double precision = s * s / (r * r) + 1 / (p * p);
@@ -138,6 +139,7 @@ class UpdateTest {
                         new double[] {1.5, 0.5},
                         new double[] {1e-6, 2.6e-6},
                         new double[] {1e-9, 1e-9},
+                        1e-9 / Math.sqrt(2),
                         OptionalDouble.of(2.0),
                         0),
                 doubts,

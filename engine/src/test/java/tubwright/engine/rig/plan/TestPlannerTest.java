@@ -55,9 +55,9 @@ class TestPlannerTest {
         double angle = Math.sqrt(2) * Math.sqrt(2 * (1e-10 / 12 + 25e-12)) / spacing;
         double slope = angle * k / means.torqueLength(2000);
         double repeat = 5e-3 / Math.sqrt(3);
-        double expected = k
-                * Math.sqrt(
-                        25e-6 + 1e-6 + Math.pow(Math.sqrt(2) * 1e-3 / spacing, 2) + slope * slope + repeat * repeat);
+        // The loaded pair turns by the twist and what a rig twenty times as stiff gives, the held one by that alone.
+        double place = Math.sqrt(1.05 * 1.05 + 0.05 * 0.05) * Math.sqrt(2) * 1e-3 / spacing;
+        double expected = k * Math.sqrt(25e-6 + 1e-6 + place * place + slope * slope + repeat * repeat);
         assertEquals(expected, TestPlanner.budget(means, k, spacing, 2000).combined(), 1e-9 * expected);
     }
 

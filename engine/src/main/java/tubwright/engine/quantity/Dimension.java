@@ -49,15 +49,23 @@ public enum Dimension {
     TORSIONAL_RIGIDITY("torsional rigidity GJ (moment per angle per length)", 3, 1, -2, 0, -1, "kN·m²/deg", "N·m²/rad"),
     MOMENT_OF_INERTIA("moment of inertia", 2, 1, 0, 0, 0, "kg·m²", "lb·ft²"),
     THERMAL_CONDUCTIVITY("thermal conductivity", 1, 1, -3, -1, 0, "W/m/K"),
-    SPECIFIC_HEAT("specific heat", 2, 0, -2, -1, 0, "J/kg/K");
+    SPECIFIC_HEAT("specific heat", 2, 0, -2, -1, 0, "J/kg/K"),
+    HEAT_TRANSFER("heat transfer coefficient", 0, 1, -3, -1, 0, "W/m²/K"),
+    HEAT_OF_REACTION("heat of reaction per mass", 2, 0, -2, 0, 0, "kJ/kg", "J/kg"),
+    RATE_CONSTANT("rate constant", 0, 0, -1, 0, 0, "1/s", "1/min"),
+    ACTIVATION_ENERGY("activation energy", new Exponents(2, 1, -2, 0, 0, -1), "kJ/mol", "J/mol");
 
     private final String words;
     private final Exponents exponents;
     private final List<String> usualUnits;
 
     Dimension(String words, int length, int mass, int time, int temperature, int angle, String... usualUnits) {
+        this(words, new Exponents(length, mass, time, temperature, angle), usualUnits);
+    }
+
+    Dimension(String words, Exponents exponents, String... usualUnits) {
         this.words = words;
-        this.exponents = new Exponents(length, mass, time, temperature, angle);
+        this.exponents = exponents;
         this.usualUnits = List.of(usualUnits);
     }
 

@@ -67,6 +67,7 @@ final class UnitAtoms {
         plain(1e3 * POUND_FORCE / (INCH * INCH), pressure, "ksi");
         plain(1e6 * POUND_FORCE / (INCH * INCH), pressure, "Msi", "msi");
         prefixed("J", 1, energy);
+        prefixed("mol", 1, new Exponents(0, 0, 0, 0, 0, 1));
         prefixed("W", 1, new Exponents(2, 1, -3, 0, 0));
         plain(GRAVITY, new Exponents(1, 0, -2, 0, 0), "g0", "gn");
         plain(5280 * 12 * INCH / 3600, new Exponents(1, 0, -1, 0, 0), "mph");

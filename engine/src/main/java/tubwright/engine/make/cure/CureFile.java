@@ -62,30 +62,28 @@ final class CureFile {
     private Resin resin(Entry entry) {
         Entry values = entry.inside("values");
         String kind = entry.text("kind");
-        CureLaw law =
-                switch (kind) {
-                    case "two-stage" ->
-                        new TwoStageCure(
-                                of(entry, values, "A1", RATE_CONSTANT),
-                                of(entry, values, "E1", ACTIVATION_ENERGY),
-                                of(entry, values, "A2", RATE_CONSTANT),
-                                of(entry, values, "E2", ACTIVATION_ENERGY),
-                                of(entry, values, "A3", RATE_CONSTANT),
-                                of(entry, values, "E3", ACTIVATION_ENERGY),
-                                of(entry, values, "limit", DIMENSIONLESS),
-                                of(entry, values, "change", DIMENSIONLESS));
-                    case "diffusion" ->
-                        new DiffusionCure(
-                                of(entry, values, "A", RATE_CONSTANT),
-                                of(entry, values, "E", ACTIVATION_ENERGY),
-                                of(entry, values, "m", DIMENSIONLESS),
-                                of(entry, values, "n", DIMENSIONLESS),
-                                of(entry, values, "C", DIMENSIONLESS),
-                                of(entry, values, "stop", DIMENSIONLESS),
-                                of(entry, values, "stop by temperature", EXPANSION));
-                    default ->
-                        throw entry.fault("a resin of kind '" + kind + "' is not known; there are two-stage, diffusion");
-                };
+        CureLaw law = switch (kind) {
+            case "two-stage" ->
+                new TwoStageCure(
+                        of(entry, values, "A1", RATE_CONSTANT),
+                        of(entry, values, "E1", ACTIVATION_ENERGY),
+                        of(entry, values, "A2", RATE_CONSTANT),
+                        of(entry, values, "E2", ACTIVATION_ENERGY),
+                        of(entry, values, "A3", RATE_CONSTANT),
+                        of(entry, values, "E3", ACTIVATION_ENERGY),
+                        of(entry, values, "limit", DIMENSIONLESS),
+                        of(entry, values, "change", DIMENSIONLESS));
+            case "diffusion" ->
+                new DiffusionCure(
+                        of(entry, values, "A", RATE_CONSTANT),
+                        of(entry, values, "E", ACTIVATION_ENERGY),
+                        of(entry, values, "m", DIMENSIONLESS),
+                        of(entry, values, "n", DIMENSIONLESS),
+                        of(entry, values, "C", DIMENSIONLESS),
+                        of(entry, values, "stop", DIMENSIONLESS),
+                        of(entry, values, "stop by temperature", EXPANSION));
+            default -> throw entry.fault("a resin of kind '" + kind + "' is not known; there are two-stage, diffusion");
+        };
         Optional<GlassTransition> glass = entry.optionalValue(values, "Tg fresh", TEMPERATURE)
                 .map(fresh -> {
                     PropertyValue full = entry.value(values, "Tg full", TEMPERATURE);

@@ -35,8 +35,8 @@ public record CureLibrary(
     /** Files that come with the program. */
     public static final List<String> FILES = List.of("resins", "plies", "tooling", "cycles");
 
-    private static final CureLibrary NOTHING = new CureLibrary(
-            Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    private static final CureLibrary NOTHING =
+            new CureLibrary(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
 
     /** Keeps the order of entry. */
     public CureLibrary {

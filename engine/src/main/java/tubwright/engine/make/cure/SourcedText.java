@@ -62,7 +62,9 @@ final class SourcedText {
                 .filter(t -> t.mark().equals(mark))
                 .findFirst()
                 .orElseThrow(() -> entry.fault("'" + mark + "' is no trust mark; there are "
-                        + String.join(", ", Arrays.stream(Trust.values()).map(Trust::mark).toList())));
+                        + String.join(
+                                ", ",
+                                Arrays.stream(Trust.values()).map(Trust::mark).toList())));
         sources.put(key, new Provenance(entry.text("source"), trust));
     }
 
@@ -87,8 +89,7 @@ final class SourcedText {
             mapping.getValue().forEach(tuple -> {
                 String key = scalar(tuple.getKeyNode(), "a key of '" + name + "'");
                 if (children.put(key, tuple.getValueNode()) != null) {
-                    throw new CureException(
-                            file + ":" + lineOf(tuple.getKeyNode()) + ": '" + key + "' is there twice");
+                    throw new CureException(file + ":" + lineOf(tuple.getKeyNode()) + ": '" + key + "' is there twice");
                 }
             });
         }

@@ -14,8 +14,7 @@ package tubwright.engine.make.cure;
  * @param alongShrinkage φ_I, strain in the plane from cure after gelling, negative when it shrinks
  * @param throughShrinkage φ_T through the thickness, likewise
  */
-public record SpringIn(
-        double alongExpansion, double throughExpansion, double alongShrinkage, double throughShrinkage) {
+public record SpringIn(double alongExpansion, double throughExpansion, double alongShrinkage, double throughShrinkage) {
 
     /**
      * Closing from heat, rad; positive when the included angle becomes smaller.

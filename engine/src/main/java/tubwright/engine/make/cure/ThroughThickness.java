@@ -34,8 +34,7 @@ public record ThroughThickness(double along, double through) {
      * @throws CureException if a ply is none
      */
     public static ThroughThickness of(Laminate laminate) {
-        LaminateResponse free =
-                LaminateResponse.underResultants(laminate, new double[6], new Climate(ONE_DEGREE, 0));
+        LaminateResponse free = LaminateResponse.underResultants(laminate, new double[6], new Climate(ONE_DEGREE, 0));
         double shrink = 0;
         for (PlyState state : free.layers()) {
             if (!(state.layer().material() instanceof Ply ply) || !canBeComputed(List.of(ply))) {

@@ -64,7 +64,12 @@ class CureLawTest {
 
     @Test
     void theDiffusionLimitedResinStopsShortOfFullCure() {
-        HUBERT.within(1e-4, "8552, rate at 180 °C, half cured, 1/s", "", 2.8188e-4, SECOND.law().rate(0.5, kelvin(180)));
+        HUBERT.within(
+                1e-4,
+                "8552, rate at 180 °C, half cured, 1/s",
+                "",
+                2.8188e-4,
+                SECOND.law().rate(0.5, kelvin(180)));
         double[][] rows = {{120, 0.135, 0.251, 0.502}, {150, 0.472, 0.642, 0.700}, {180, 0.772, 0.823, 0.856}};
         double[] minutes = {60, 120, 360};
         for (double[] row : rows) {
@@ -112,7 +117,8 @@ class CureLawTest {
         double[][] rows = {{0.50, 177, 4.73}, {0.50, 120, 0.98}, {0.30, 120, 0.59}, {0.30, 180, 3.05}};
         for (double[] row : rows) {
             double ours = WaterVoids.leastPressure(row[0], kelvin(row[1])) / 101_325;
-            kardos.equal("pressure against water voids, " + 100 * row[0] + " %, " + row[1] + " °C, atm", row[2], ours, 6e-3);
+            kardos.equal(
+                    "pressure against water voids, " + 100 * row[0] + " %, " + row[1] + " °C, atm", row[2], ours, 6e-3);
         }
     }
 

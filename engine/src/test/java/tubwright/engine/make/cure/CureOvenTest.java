@@ -16,10 +16,10 @@ import tubwright.engine.verification.ladder.Mark;
 
 class CureOvenTest {
     private static final CureLibrary LIBRARY = CureLibrary.shipped();
-    private static final Ladder OPEN = Ladder.of(
-            Family.CURE, "Amini Niaki et al. 2021, temperatures of their open finite-element run", Mark.READ);
-    private static final Ladder APART =
-            Ladder.of(Family.CURE, "Method of lines by another program (backward differences), converged", Mark.COMPUTED);
+    private static final Ladder OPEN =
+            Ladder.of(Family.CURE, "Amini Niaki et al. 2021, temperatures of their open finite-element run", Mark.READ);
+    private static final Ladder APART = Ladder.of(
+            Family.CURE, "Method of lines by another program (backward differences), converged", Mark.COMPUTED);
 
     private static double kelvin(double celsius) {
         return celsius + 273.15;
@@ -55,8 +55,16 @@ class CureOvenTest {
         };
         for (double[] row : rows) {
             CureHistory history = plate(row[0] * 1e-3, new Fineness(4, 0.5e-3, 60));
-            APART.equal("3501-6, " + row[0] + " mm, peak, °C", row[1], history.peak().temperature() - 273.15, 0.35);
-            APART.equal("3501-6, " + row[0] + " mm, peak, min", row[2], history.peak().time() / 60, 0.35);
+            APART.equal(
+                    "3501-6, " + row[0] + " mm, peak, °C",
+                    row[1],
+                    history.peak().temperature() - 273.15,
+                    0.35);
+            APART.equal(
+                    "3501-6, " + row[0] + " mm, peak, min",
+                    row[2],
+                    history.peak().time() / 60,
+                    0.35);
             assertEquals(row[0] * 0.5e-3, history.peak().height(), 0.3e-3, "in the middle");
         }
     }
@@ -85,7 +93,8 @@ class CureOvenTest {
                 "laminate",
                 30e-3,
                 new HeatProperties(1581.3, 1080.2, 0.6386),
-                Optional.of(new HeatLayer.Reaction(resin.law(), 1300 * 0.426 * resin.heat().si(), 0.05)));
+                Optional.of(new HeatLayer.Reaction(
+                        resin.law(), 1300 * 0.426 * resin.heat().si(), 0.05)));
         Cycle cycle = cycle(kelvin(20), to(180, 160.0 / 52, 120), to(20, 160.0 / 52, 0));
         return new CureOven(List.of(invar, laminate), tool, bag, new Fineness(4, 0.5e-3, 30)).run(cycle);
     }
@@ -93,9 +102,21 @@ class CureOvenTest {
     @Test
     void thirtyMillimetresOnInvarInMovingAirPeakWhereTheOpenBenchmarkSays() {
         CureHistory history = onInvar(new Face.Convective(70), new Face.Convective(120));
-        OPEN.equal("8552, 30 mm on Invar, convective, peak, °C", 202.60, history.peak().temperature() - 273.15, 3);
-        OPEN.equal("8552, 30 mm on Invar, convective, peak, min", 83.55, history.peak().time() / 60, 3);
-        OPEN.equal("8552, 30 mm on Invar, convective, peak, mm", 36.9, history.peak().height() * 1e3, 1.5);
+        OPEN.equal(
+                "8552, 30 mm on Invar, convective, peak, °C",
+                202.60,
+                history.peak().temperature() - 273.15,
+                3);
+        OPEN.equal(
+                "8552, 30 mm on Invar, convective, peak, min",
+                83.55,
+                history.peak().time() / 60,
+                3);
+        OPEN.equal(
+                "8552, 30 mm on Invar, convective, peak, mm",
+                36.9,
+                history.peak().height() * 1e3,
+                1.5);
         OPEN.equal("8552, 30 mm on Invar, 35 mm, degree at 172 min", 0.8435, history.degreeAt(35e-3, 172 * 60), 5e-3);
         APART.equal("8552 on Invar, convective, peak, °C", 203.5, history.peak().temperature() - 273.15, 0.1);
         APART.equal("8552 on Invar, convective, peak, min", 81.6, history.peak().time() / 60, 0.1);
@@ -104,9 +125,18 @@ class CureOvenTest {
     @Test
     void thirtyMillimetresOnInvarWithHeldFacesPeakWhereTheOpenBenchmarkSays() {
         CureHistory history = onInvar(new Face.Held(), new Face.Held());
-        OPEN.equal("8552, 30 mm on Invar, faces held, peak, °C", 217.03, history.peak().temperature() - 273.15, 3);
-        OPEN.equal("8552, 30 mm on Invar, faces held, peak, min", 61.7, history.peak().time() / 60, 3);
-        APART.equal("8552 on Invar, faces held, peak, °C", 219.33, history.peak().temperature() - 273.15, 0.1);
+        OPEN.equal(
+                "8552, 30 mm on Invar, faces held, peak, °C",
+                217.03,
+                history.peak().temperature() - 273.15,
+                3);
+        OPEN.equal(
+                "8552, 30 mm on Invar, faces held, peak, min",
+                61.7,
+                history.peak().time() / 60,
+                3);
+        APART.equal(
+                "8552 on Invar, faces held, peak, °C", 219.33, history.peak().temperature() - 273.15, 0.1);
         APART.equal("8552 on Invar, faces held, peak, min", 61.3, history.peak().time() / 60, 0.1);
     }
 
@@ -160,9 +190,14 @@ class CureOvenTest {
     void aPartThatNeverGetsWarmIsNamed() {
         Cycle.Step step = new Cycle.Step(kelvin(120), 1, 1800, Cycle.HoldFrom.LAGGING, 0, 0);
         HeatLayer block = HeatLayer.inert("block", 1, new HeatProperties(1000, 2000, 0.1));
-        CureException fault = assertThrows(CureException.class, () -> new CureOven(
-                        List.of(block), new Face.Convective(10), new Face.Convective(10), new Fineness(60, 0.05, 600))
-                .run(cycle(kelvin(20), step)));
+        CureException fault = assertThrows(
+                CureException.class,
+                () -> new CureOven(
+                                List.of(block),
+                                new Face.Convective(10),
+                                new Face.Convective(10),
+                                new Fineness(60, 0.05, 600))
+                        .run(cycle(kelvin(20), step)));
         assertTrue(fault.getMessage().contains("never gets on"), fault.getMessage());
     }
 }

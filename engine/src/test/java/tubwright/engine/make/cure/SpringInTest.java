@@ -64,8 +64,7 @@ class SpringInTest {
             RADFORD.equal(name + ", in the plane, 1e-6/K", 2.47, expansion.along() * 1e6, 5e-3);
             RADFORD.equal(name + ", through, 1e-6/K", 41.56, expansion.through() * 1e6, 5e-3);
             SpringIn bend = new SpringIn(expansion.along(), expansion.through(), 0, 0);
-            RADFORD.equal(
-                    name + ", heat, ° per 90°", 0.567, Math.toDegrees(bend.thermal(RIGHT_ANGLE, -160)), 6e-4);
+            RADFORD.equal(name + ", heat, ° per 90°", 0.567, Math.toDegrees(bend.thermal(RIGHT_ANGLE, -160)), 6e-4);
         }
     }
 

@@ -23,6 +23,8 @@ import tubwright.desk.export.RigJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.RigNote;
 import tubwright.desk.work.UserMistake;
+import tubwright.engine.rig.Finding;
+import tubwright.engine.rig.Plausibility;
 import tubwright.engine.rig.ReadingsException;
 import tubwright.engine.rig.ReadingsReader;
 import tubwright.engine.rig.TorsionReading;
@@ -90,7 +92,12 @@ final class RigReadCommand implements Callable<Integer> {
             tests.add(TorsionReduction.of(ReadingsReader.read(file.toString(), text(there)), dropBedIn));
         }
         String title = place.toAbsolutePath().normalize().getFileName().toString();
-        RigAnswer answer = new RigAnswer(title, Version.text(), tests, predicted());
+        Optional<RigAnswer.Predicted> predicted = predicted();
+        RigAnswer answer = new RigAnswer(
+                title,
+                Version.text(),
+                tests.stream().map(t -> beside(predicted, t)).toList(),
+                predicted);
         String document = RigJson.write(answer);
         try (RunFolder folder = RunFolder.begin(place.resolve("rig").resolve(name))) {
             folder.text("report.html", RigNote.write(answer));
@@ -122,6 +129,16 @@ final class RigReadCommand implements Callable<Integer> {
         } catch (MalformedInputException e) {
             throw new ReadingsException(file + ": is not text in UTF-8; save the table as CSV in UTF-8");
         }
+    }
+
+    /** A test of the tub with a word more where it lies beside the prediction as only a wrong unit can. */
+    private static TorsionReading beside(Optional<RigAnswer.Predicted> predicted, TorsionReading test) {
+        return predicted
+                .filter(_ -> !test.readings().setup().hubToHub())
+                .flatMap(p -> Plausibility.against(test.best().stiffness(), p.stiffness()))
+                .map(words -> test.with(
+                        new Finding(Finding.Kind.SET_UP, test.readings().source(), words)))
+                .orElse(test);
     }
 
     /** The twist line of the last run; a run that cannot be read is told and passed over. */

@@ -14,6 +14,8 @@ import tubwright.engine.response.MassRollUp;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.Reserves;
 import tubwright.engine.response.Study;
+import tubwright.engine.rig.Plausibility;
+import tubwright.engine.rig.ReadingsException;
 import tubwright.engine.rig.ScaleModel;
 import tubwright.engine.rig.TorsionReading;
 import tubwright.engine.rig.explain.Calibration;
@@ -82,7 +84,11 @@ public final class RigWork {
             Tub tub = variant.tub();
             List<Doubt> doubts = withSpreads(Doubts.of(tub, loading), spreads);
             listener.stage("how far the mesh may be off");
-            double error = meshError(tub, loading, size);
+            double fine = stiffness(tub, loading, size);
+            Plausibility.against(reading.best().stiffness(), fine).ifPresent(words -> {
+                throw new ReadingsException(reading.readings().source() + ": " + words);
+            });
+            double error = meshError(tub, loading, size, fine);
             listener.stage("which stiffness of " + doubts.size() + " explains the readings");
             Explanation explanation = Explanation.of(
                     tub, loading, reading, doubts, error, size, DERIVATIVE * size, Solvers.best(), Thread::interrupted);
@@ -128,7 +134,7 @@ public final class RigWork {
         return on(design, request, (variant, loading, size) -> {
             Tub tub = variant.tub();
             listener.stage("how far the mesh may be off");
-            double error = meshError(tub, loading, size);
+            double error = meshError(tub, loading, size, stiffness(tub, loading, size));
             listener.stage("the next tub, as this works builds");
             Calibration known = calibration.map(c -> c.on(tub, loading)).orElse(Calibration.none(tub, loading));
             NextTub next = NextTub.of(
@@ -196,14 +202,13 @@ public final class RigWork {
     }
 
     /** Share by which a mesh may be off: for second order the change from a mesh √2 coarser is the error left. */
-    private static double meshError(Tub tub, Case.Torsion loading, double size) {
-        double[] nothing = new double[0];
-        double fine = stiffness(tub, loading, size, nothing);
-        double coarse = stiffness(tub, loading, size * Math.sqrt(2), nothing);
+    private static double meshError(Tub tub, Case.Torsion loading, double size, double fine) {
+        double coarse = stiffness(tub, loading, size * Math.sqrt(2));
         return Math.abs(coarse / fine - 1);
     }
 
-    private static double stiffness(Tub tub, Case.Torsion loading, double size, double[] nothing) {
+    private static double stiffness(Tub tub, Case.Torsion loading, double size) {
+        double[] nothing = new double[0];
         return new TubTwistModel(
                         tub,
                         loading,

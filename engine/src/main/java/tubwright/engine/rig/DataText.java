@@ -19,6 +19,9 @@ import tubwright.engine.quantity.Unit;
  * Gathers everything that is wrong, each fault with its line, to be told at once.
  */
 public final class DataText {
+    /** Faults told at most: a whole column in the wrong form makes one a line. */
+    private static final int MOST = 8;
+
     private final String source;
     private final List<Line> lines;
     private final List<String> faults = new ArrayList<>();
@@ -64,6 +67,12 @@ public final class DataText {
 
     /** Tells what is wrong, if anything is. */
     public void check() {
+        if (faults.size() > MOST + 1) {
+            List<String> told = new ArrayList<>(faults.subList(0, MOST));
+            told.add("and " + (faults.size() - MOST) + " more, the last in "
+                    + faults.getLast().substring(0, faults.getLast().indexOf(": ")));
+            throw new ReadingsException(told);
+        }
         if (!faults.isEmpty()) {
             throw new ReadingsException(faults);
         }
@@ -126,6 +135,10 @@ public final class DataText {
 
     /** A bare number in a cell of the table. */
     public OptionalDouble number(Line line, String text) {
+        if (text.isEmpty()) {
+            fault(line.number(), "a cell is empty that needs a number: " + String.join(", ", line.cells()));
+            return OptionalDouble.empty();
+        }
         try {
             double value = Double.parseDouble(text.replace('\u2212', '-'));
             if (Double.isFinite(value)) {

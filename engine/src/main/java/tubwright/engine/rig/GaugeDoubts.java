@@ -4,10 +4,14 @@ package tubwright.engine.rig;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import tubwright.engine.quantity.QuantityFormat;
 
 /** Gauges that cannot be, or should not be, believed as they stand. */
 final class GaugeDoubts {
+    /** A pair that moves bodily so many times as far as it turns is asked about. */
+    private static final double TOGETHER = 5;
+
     private GaugeDoubts() {}
 
     /** Stations whose gauges cannot tell rotation from bodily motion, and by how much they could lie. */
@@ -27,7 +31,15 @@ final class GaugeDoubts {
                 result.add(new Finding(
                         Finding.Kind.ONE_SIDED,
                         readings.source() + ":" + gauge.line(),
-                        "gauge \"" + gauge.name() + "\" is alone at "
+                        "gauge \"" + gauge.name() + "\""
+                                + (group.stream()
+                                                .anyMatch(other -> other != g
+                                                        && readings.gauges()
+                                                                        .get(other)
+                                                                        .sense()
+                                                                == gauge.sense())
+                                        ? " stands at the same place as another at "
+                                        : " is alone at ")
                                 + TorsionReduction.millimetres(gauge.station())
                                 + " and cannot tell rotation from bodily motion: it " + apart
                                 + ". It is left out of the twist line; set a second one on the other side"));
@@ -50,89 +62,27 @@ final class GaugeDoubts {
     }
 
     /**
-     * Pairs exchanged or with one sign flipped. The true twist line is smooth and rises towards the loaded end; if
-     * exchanging one pair, or turning the sign of one gauge, makes a ragged line smooth, that is named.
+     * The loaded pair where it moves bodily far more than it turns. With fewer than three stations nothing else tells
+     * whether one of its signs is flipped.
      */
-    static List<Finding> exchanged(Readings readings, List<StationMotion> motions, double[] torque, int[] cycle) {
-        List<Finding> result = new ArrayList<>();
-        int n = motions.size();
-        if (n < 3) {
-            return result;
+    static Optional<Finding> movingTogether(Readings readings, StationMotion pair, double[] torque, int[] cycle) {
+        if (pair.gauges().size() != 2 || !Double.isFinite(pair.spacing())) {
+            return Optional.empty();
         }
-        double[] x = motions.stream().mapToDouble(StationMotion::station).toArray();
-        double[] slope = motions.stream()
-                .mapToDouble(m -> CycleFit.of(torque, m.angles(), cycle).slope())
-                .toArray();
-        for (int round = 0; round < 2; round++) {
-            double asIs = raggedness(x, slope);
-            double best = asIs;
-            int station = -1;
-            double angle = 0;
-            String words = "";
-            for (int m = 0; m < n; m++) {
-                List<Integer> pair = motions.get(m).gauges();
-                if (pair.size() != 2 || !Double.isFinite(motions.get(m).spacing())) {
-                    continue;
-                }
-                Gauge a = readings.gauges().get(pair.get(0));
-                Gauge b = readings.gauges().get(pair.get(1));
-                double ga = slope(readings, pair.get(0), torque, cycle);
-                double gb = slope(readings, pair.get(1), torque, cycle);
-                double apart = a.lever() - b.lever();
-                double[] tries = {(gb - ga) / apart, (-ga - gb) / apart, (ga + gb) / apart};
-                String[] says = {
-                    "gauges \"" + a.name() + "\" and \"" + b.name() + "\" seem to be exchanged",
-                    "the sign of gauge \"" + a.name() + "\" seems to be flipped",
-                    "the sign of gauge \"" + b.name() + "\" seems to be flipped"
-                };
-                for (int t = 0; t < tries.length; t++) {
-                    double[] changed = slope.clone();
-                    changed[m] = tries[t];
-                    double ragged = raggedness(x, changed);
-                    if (ragged < best - 1e-12) {
-                        best = ragged;
-                        station = m;
-                        angle = tries[t];
-                        words = says[t];
-                    }
-                }
-            }
-            if (station < 0 || asIs < 0.3 || best > 0.4 * asIs) {
-                return result;
-            }
-            slope[station] = angle;
-            result.add(new Finding(
-                    Finding.Kind.DOUBTFUL_GAUGE,
-                    readings.source() + ":"
-                            + readings.gauges()
-                                    .get(motions.get(station).gauges().getFirst())
-                                    .line(),
-                    words + ": so read, the twist line runs smoothly through "
-                            + TorsionReduction.millimetres(x[station])
-                            + ", and not as written. Nothing was changed: check the rig, correct the file"));
+        double turning = Math.abs(CycleFit.of(torque, pair.angles(), cycle).slope()) * pair.spacing() / 2;
+        double bodily = Math.abs(CycleFit.of(torque, pair.bodily(), cycle).slope());
+        if (bodily < TOGETHER * turning) {
+            return Optional.empty();
         }
-        return result;
-    }
-
-    /** Departures of inner stations from the line between their neighbours, over the largest angle; more if turning back. */
-    private static double raggedness(double[] x, double[] slope) {
-        double most = Arrays.stream(slope).map(Math::abs).max().orElse(0);
-        if (most == 0) {
-            return 0;
-        }
-        double sum = 0;
-        for (int i = 1; i + 1 < x.length; i++) {
-            double between = slope[i - 1] + (x[i] - x[i - 1]) / (x[i + 1] - x[i - 1]) * (slope[i + 1] - slope[i - 1]);
-            sum += Math.abs(slope[i] - between) / most;
-        }
-        double back = Arrays.stream(slope).map(s -> Math.max(0, -s)).max().orElse(0);
-        return sum + 0.1 * back / most;
-    }
-
-    private static double slope(Readings readings, int gauge, double[] torque, int[] cycle) {
-        double[] values =
-                readings.steps().stream().mapToDouble(s -> s.readings()[gauge]).toArray();
-        return CycleFit.of(torque, values, cycle).slope();
+        Gauge one = readings.gauges().get(pair.gauges().get(0));
+        Gauge other = readings.gauges().get(pair.gauges().get(1));
+        return Optional.of(new Finding(
+                Finding.Kind.DOUBTFUL_GAUGE,
+                readings.source() + ":" + one.line(),
+                "gauges \"" + one.name() + "\" and \"" + other.name() + "\" move together: "
+                        + QuantityFormat.significant(bodily / turning, 2)
+                        + " times as far as they move apart by turning. Does the whole rig move so, or is the sign of one"
+                        + " flipped? A third pair would tell"));
     }
 
     private static double range(Readings readings, int gauge) {

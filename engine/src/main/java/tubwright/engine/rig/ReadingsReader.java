@@ -40,6 +40,9 @@ public final class ReadingsReader {
     private final List<Gauge> gauges = new ArrayList<>();
     private final List<Step> steps = new ArrayList<>();
     private List<Column> columns = List.of();
+    /** Gauges whose declaration was at fault, told already. */
+    private final Set<String> refused = new HashSet<>();
+
     private int headerLine;
 
     private sealed interface Column {
@@ -86,13 +89,15 @@ public final class ReadingsReader {
             file.check();
         }
         header(lines.get(i++));
-        OptionalDouble arm = length("arm");
+        OptionalDouble arm = settings.containsKey("arm")
+                ? file.size(settings.get("arm"), 1, Dimension.LENGTH, "arm")
+                : OptionalDouble.empty();
         boolean loads = columns.stream().anyMatch(Column.Load.class::isInstance);
         if (loads && arm.isEmpty() && !settings.containsKey("arm")) {
             file.fault(headerLine, "the table gives a load: say its arm, for instance \"arm, 600 mm\"");
         }
         boolean torques = columns.stream().anyMatch(Column.Torque.class::isInstance);
-        if (!loads && !torques) {
+        if (!loads && !torques && lines.get(i - 1).cells().stream().noneMatch(ReadingsReader::saysLoad)) {
             file.fault(
                     headerLine,
                     "no column says the load: \"torque [N·m]\", or \"load [N]\" with a line \"arm, 600 mm\"");
@@ -101,20 +106,34 @@ public final class ReadingsReader {
             for (; i < lines.size(); i++) {
                 row(lines.get(i), arm.orElse(0));
             }
-            if (steps.size() < FEWEST_STEPS) {
+            if (!file.sound()) {
+                // What is said of steps below would only follow from the cells already at fault.
+                file.check();
+            } else if (steps.size() < FEWEST_STEPS) {
                 file.fault(
                         lines.getLast().number(),
                         steps.size() + " load steps are too few: a slope, a zero and their scatter need at least "
                                 + FEWEST_STEPS);
+            } else if (steps.stream().map(Step::cycle).distinct().count() > steps.size() / 3) {
+                file.fault(
+                        headerLine,
+                        steps.stream().map(Step::cycle).distinct().count() + " cycles in " + steps.size()
+                                + " load steps are too many: \"cycle\" counts how often the load went up and down again,"
+                                + " not the steps; each cycle needs 3 steps or more");
             } else if (steps.stream().mapToDouble(Step::torque).distinct().count() < 3) {
                 file.fault(
                         headerLine,
                         "fewer than three different torques: nothing can be said about straightness or scatter");
             }
         }
-        Setup setup = setup();
+        Setup setup = new SetupReader(file, settings).read();
         file.check();
         return new Readings(file.source(), setup, gauges, steps);
+    }
+
+    private static boolean saysLoad(String cell) {
+        String name = cell.toLowerCase(Locale.ROOT);
+        return name.startsWith("torque") || name.startsWith("load");
     }
 
     private static boolean isHeader(Line line) {
@@ -139,6 +158,7 @@ public final class ReadingsReader {
             default -> Optional.empty();
         };
         if (name.isEmpty() || sense.isEmpty()) {
+            refused.add(name.toLowerCase(Locale.ROOT));
             file.fault(
                     line.number(),
                     "a gauge is written \"gauge, name, station, y or z or angle, y place, z place\", for instance"
@@ -182,7 +202,7 @@ public final class ReadingsReader {
                                 + gauges.get(g).line());
             }
         }
-        if (gauges.isEmpty()) {
+        if (gauges.isEmpty() && refused.isEmpty()) {
             file.fault(headerLine, "no gauge is declared above the table");
         }
         columns = result;
@@ -215,6 +235,9 @@ public final class ReadingsReader {
                         .orElseGet(Column.Remark::new);
             }
         }
+        if (refused.contains(name.toLowerCase(Locale.ROOT))) {
+            return new Column.Remark();
+        }
         List<String> known = new ArrayList<>(List.of("cycle", "torque", "load", "note"));
         gauges.forEach(g -> known.add(g.name()));
         file.fault(
@@ -228,7 +251,12 @@ public final class ReadingsReader {
 
     private void row(Line line, double arm) {
         if (line.cells().size() != columns.size()) {
-            file.fault(line.number(), line.cells().size() + " values stand below " + columns.size() + " columns");
+            file.fault(
+                    line.number(),
+                    line.cells().size() + " values stand below " + columns.size() + " columns"
+                            + (line.cells().size() > 1.5 * columns.size()
+                                    ? "; are there decimal commas? Write points"
+                                    : ""));
             return;
         }
         int cycle = 1;
@@ -237,7 +265,7 @@ public final class ReadingsReader {
         for (int c = 0; c < columns.size(); c++) {
             String text = line.cell(c);
             switch (columns.get(c)) {
-                case Column.Cycle _ -> cycle = (int) file.number(line, text).orElse(1);
+                case Column.Cycle _ -> cycle = cycle(line, text);
                 case Column.Torque(Unit unit) ->
                     torque = unit.toSi(file.number(line, text).orElse(0));
                 case Column.Load(Unit unit) ->
@@ -256,60 +284,11 @@ public final class ReadingsReader {
         steps.add(new Step(cycle, torque, readings, unloading, line.number()));
     }
 
-    private Setup setup() {
-        Optional<RigStiffness> rig = Optional.empty();
-        Line stated = settings.get("rig stiffness");
-        Line dummy = settings.get("dummy test");
-        if (stated != null && dummy != null) {
-            file.fault(dummy.number(), "say either the rig's stiffness or the dummy test, not both");
-        } else if (stated != null) {
-            double value = file.value(stated, 1, Dimension.TORSIONAL_STIFFNESS, "rig stiffness")
-                    .orElse(1);
-            double error = stated.cell(2).isEmpty()
-                    ? 0
-                    : file.value(stated, 2, Dimension.TORSIONAL_STIFFNESS, "its standard uncertainty")
-                            .orElse(0);
-            rig = Optional.of(new RigStiffness(value, error, "as stated"));
-        } else if (dummy != null) {
-            double measured = file.value(dummy, 1, Dimension.TORSIONAL_STIFFNESS, "dummy as measured")
-                    .orElse(1);
-            double real = file.value(dummy, 2, Dimension.TORSIONAL_STIFFNESS, "dummy's own stiffness")
-                    .orElse(2);
-            if (real > measured) {
-                rig = Optional.of(RigStiffness.ofDummy(measured, real));
-            } else if (file.sound()) {
-                file.fault(
-                        dummy.number(),
-                        "the dummy was measured stiffer than it is: the rig cannot add stiffness; write"
-                                + " first what was measured, then the dummy's own stiffness");
-            }
+    private int cycle(Line line, String text) {
+        double number = file.number(line, text).orElse(1);
+        if (number != Math.rint(number) || Math.abs(number) > 1e6) {
+            file.fault(line.number(), "cycle " + text + " is no whole number");
         }
-        double arm = settings.containsKey("arm") && !settings.get("arm").cell(2).isEmpty()
-                ? file.value(settings.get("arm"), 2, Dimension.LENGTH, "arm's standard uncertainty")
-                                .orElse(0)
-                        / length("arm").orElse(1)
-                : 0;
-        String test = settings.containsKey("test") ? settings.get("test").cell(1) : "tub only";
-        return new Setup(
-                test,
-                length("held station"),
-                length("loaded station"),
-                Math.hypot(
-                        arm,
-                        single("torque uncertainty", Dimension.DIMENSIONLESS).orElse(0)),
-                length("gauge spacing uncertainty").orElse(0),
-                length("gauge resolution").orElse(0),
-                rig,
-                single("wheel-rate torsion", Dimension.TORSIONAL_STIFFNESS),
-                single("wanted share", Dimension.DIMENSIONLESS));
-    }
-
-    private OptionalDouble length(String key) {
-        return single(key, Dimension.LENGTH);
-    }
-
-    private OptionalDouble single(String key, Dimension dimension) {
-        Line line = settings.get(key);
-        return line == null ? OptionalDouble.empty() : file.value(line, 1, dimension, key);
+        return (int) number;
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.rig;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +43,27 @@ public record TorsionReading(
         loops = List.copyOf(loops);
         twist = List.copyOf(twist);
         findings = List.copyOf(findings);
+    }
+
+    /** The same with one more thing that the reader must know. */
+    public TorsionReading with(Finding finding) {
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(finding);
+        return new TorsionReading(
+                readings,
+                dropped,
+                span,
+                angles,
+                all,
+                loading,
+                unloading,
+                cycles,
+                withoutRig,
+                withoutOutliers,
+                loops,
+                straightness,
+                twist,
+                more);
     }
 
     /** The stiffness to quote: without the rig where that is known. */

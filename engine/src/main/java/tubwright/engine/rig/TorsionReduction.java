@@ -7,11 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.Quantity;
 import tubwright.engine.quantity.QuantityFormat;
-import tubwright.engine.rig.TorsionReading.CycleStiffness;
 import tubwright.engine.rig.TorsionReading.StationAngle;
 import tubwright.engine.rig.statistics.IllPosedException;
 import tubwright.engine.rig.statistics.Uncertainty;
@@ -86,8 +86,11 @@ public final class TorsionReduction {
                         loaded.spacing() < Double.POSITIVE_INFINITY
                                 ? millimetres(loaded.station()) + " against the ground"
                                 : "the loaded end, as read");
-        findings.addAll(GaugeDoubts.exchanged(readings, motions, torque, cycle));
+        findings.addAll(GaugeOrder.of(readings, motions, torque, cycle));
         checkRead();
+        if (motions.size() < 3) {
+            GaugeDoubts.movingTogether(readings, loaded, torque, cycle).ifPresent(findings::add);
+        }
         CycleFit whole = CycleFit.of(angles, torque, cycle);
         double sign = Math.signum(whole.slope());
         if (sign < 0 && findings.stream().noneMatch(f -> f.kind() == Finding.Kind.DOUBTFUL_GAUGE)) {
@@ -95,22 +98,21 @@ public final class TorsionReduction {
                     Finding.Kind.DOUBTFUL_GAUGE,
                     readings.source(),
                     "the loaded end turns against the torque: the sign of the torque, or of every gauge there, is"
-                            + " flipped; the stiffness below is its size"));
+                            + " flipped, or held and loaded end are exchanged; the stiffness below is its size"));
         }
         zeros();
-        List<CycleStiffness> cycles = cycles(sign);
-        Estimate all = estimate(whole, sign, cycles);
+        checkFollows(whole);
+        Stiffness stiffness = new Stiffness(readings, angles, new PairErrors(loaded, held, torque, cycle), sign);
+        Estimate all = stiffness.of(whole);
+        Plausibility.of(readings, angles, all.stiffness()).ifPresent(findings::add);
         List<Finding> outliers = Outliers.of(readings);
         findings.addAll(outliers);
         Optional<Estimate> cleaned = outliers.isEmpty()
                 ? Optional.empty()
-                : branch(
-                        i -> outliers.stream()
-                                .noneMatch(o -> o.place()
-                                        .equals(readings.source() + ":"
-                                                + readings.steps().get(i).line())),
-                        sign,
-                        cycles);
+                : stiffness.over(i -> outliers.stream()
+                        .noneMatch(o -> o.place()
+                                .equals(readings.source() + ":"
+                                        + readings.steps().get(i).line())));
         Optional<Estimate> withoutRig = readings.setup().rig().map(rig -> rigOut(all, rig, held.isPresent()));
         return new TorsionReading(
                 readings,
@@ -118,9 +120,9 @@ public final class TorsionReduction {
                 span,
                 angles,
                 all,
-                branch(i -> !readings.steps().get(i).unloading(), sign, cycles),
-                branch(this::falling, sign, cycles),
-                cycles,
+                stiffness.over(i -> !readings.steps().get(i).unloading()),
+                stiffness.over(this::falling),
+                stiffness.cycles(),
                 withoutRig,
                 cleaned,
                 loops(),
@@ -165,6 +167,19 @@ public final class TorsionReduction {
         if (Arrays.stream(read).allMatch(a -> a == read[0])) {
             throw new ReadingsException(readings.source() + ": the loaded end does not turn at all: were the gauges on"
                     + " the tub, and free to move?");
+        }
+    }
+
+    /** Refuses an angle that does not follow the torque: no stiffness, not even its sign, can be read from it. */
+    private void checkFollows(CycleFit torqueOnAngle) {
+        CycleFit angleOnTorque = CycleFit.of(torque, angles, cycle);
+        if (Math.abs(angleOnTorque.slope()) < 3 * angleOnTorque.standardError()) {
+            throw new ReadingsException(readings.source() + ":"
+                    + readings.steps().getFirst().line()
+                    + ": the angle of the loaded end does not follow the torque (R² "
+                    + QuantityFormat.significant(torqueOnAngle.rSquared(), 2)
+                    + "): no stiffness can be read from it; were load and gauges on the tub, and do their columns belong"
+                    + " together?");
         }
     }
 
@@ -264,91 +279,6 @@ public final class TorsionReduction {
         return best;
     }
 
-    private Optional<Estimate> branch(java.util.function.IntPredicate with, double sign, List<CycleStiffness> cycles) {
-        double[] x = angles.clone();
-        int count = 0;
-        for (int i = 0; i < x.length; i++) {
-            if (!with.test(i)) {
-                x[i] = Double.NaN;
-            } else if (Double.isFinite(x[i])) {
-                count++;
-            }
-        }
-        if (count < 3 + readings.cycles().size()) {
-            return Optional.empty();
-        }
-        return Optional.of(estimate(CycleFit.of(x, torque, cycle), sign, cycles));
-    }
-
-    private Estimate estimate(CycleFit line, double sign, List<CycleStiffness> cycles) {
-        double k = sign * line.slope();
-        List<Contribution> parts = new ArrayList<>();
-        parts.add(new Contribution(
-                "scatter about the line", line.standardError(), line.fit().degreesOfFreedom()));
-        // Fitted the other way round, angle against torque, the slope is K/R²: the truth lies between the two.
-        parts.add(Contribution.known("which of the two is fitted", k * (1 / line.rSquared() - 1) / Math.sqrt(3)));
-        if (cycles.size() > 1) {
-            repeat(cycles, line.fit().degreesOfFreedom()).ifPresent(parts::add);
-        }
-        Setup setup = readings.setup();
-        if (setup.torqueUncertainty() > 0) {
-            parts.add(Contribution.known("torque (scale and arm)", k * setup.torqueUncertainty()));
-        }
-        PairErrors errors = new PairErrors(loaded, held, torque, cycle);
-        double place = errors.place(setup.spacingUncertainty());
-        if (place > 0) {
-            // The angle over torque is 1/K.
-            parts.add(Contribution.known("gauge spacing", k * k * place));
-        }
-        double step = errors.step(setup.resolution());
-        if (step > 0) {
-            double[] read =
-                    IntStream.of(line.used()).mapToDouble(i -> angles[i]).toArray();
-            double mean = Arrays.stream(read).average().orElse(0);
-            double away = Math.sqrt(
-                    Arrays.stream(read).map(a -> (a - mean) * (a - mean)).sum());
-            parts.add(Contribution.known("gauge resolution", k * step / away));
-        }
-        return new Estimate(k, line.standardError(), line.rSquared(), line.used().length, new Uncertainty(parts));
-    }
-
-    /**
-     * What cycles differ by beyond the scatter of each, as uncertainty of their mean; nothing where the scatter explains
-     * it (F-test at 5 %), for then it would be counted twice.
-     */
-    private static Optional<Contribution> repeat(List<CycleStiffness> cycles, int freedom) {
-        int n = cycles.size();
-        double mean =
-                cycles.stream().mapToDouble(CycleStiffness::stiffness).average().orElseThrow();
-        double between = 0;
-        double within = 0;
-        for (CycleStiffness each : cycles) {
-            between += (each.stiffness() - mean) * (each.stiffness() - mean) / (n - 1);
-            within += each.standardError() * each.standardError() / n;
-        }
-        double limit = Uncertainty.varianceRatio(0.95, n - 1, freedom);
-        return between > limit * within
-                ? Optional.of(new Contribution("repeat of cycles", Math.sqrt((between - within) / n), n - 1.0))
-                : Optional.empty();
-    }
-
-    private List<CycleStiffness> cycles(double sign) {
-        List<CycleStiffness> result = new ArrayList<>();
-        for (int number : readings.cycles()) {
-            double[] x = angles.clone();
-            int count = 0;
-            for (int i = 0; i < x.length; i++) {
-                x[i] = cycle[i] == number ? x[i] : Double.NaN;
-                count += Double.isFinite(x[i]) ? 1 : 0;
-            }
-            if (count >= 4) {
-                CycleFit line = CycleFit.of(x, torque, cycle);
-                result.add(new CycleStiffness(number, sign * line.slope(), line.standardError()));
-            }
-        }
-        return result;
-    }
-
     private List<Loop> loops() {
         List<Loop> result = new ArrayList<>();
         for (int number : readings.cycles()) {
@@ -410,22 +340,32 @@ public final class TorsionReduction {
     /** Cycles whose load never comes back to zero. */
     private void zeros() {
         double most = readings.greatestTorque();
+        List<Integer> open = new ArrayList<>();
         for (int number : readings.cycles()) {
             List<Step> steps =
                     readings.steps().stream().filter(s -> s.cycle() == number).toList();
-            Step last = steps.getLast();
-            boolean rises = steps.stream().anyMatch(s -> s.unloading());
-            if (Math.abs(last.torque()) > 0.02 * most) {
-                findings.add(
-                        new Finding(
-                                Finding.Kind.NO_ZERO,
-                                readings.source() + ":" + last.line(),
-                                "cycle " + number
-                                        + (rises ? " ends at " : " is only loaded, never unloaded: it ends at ")
-                                        + new Quantity(last.torque(), Dimension.MOMENT).format("N·m", 4)
-                                        + " and never returns to zero: what stayed behind cannot be told from a gauge that moved"));
+            if (Math.abs(steps.getLast().torque()) > 0.02 * most) {
+                open.add(number);
             }
         }
+        if (open.isEmpty()) {
+            return;
+        }
+        List<Step> steps = readings.steps().stream()
+                .filter(s -> s.cycle() == open.getFirst())
+                .toList();
+        Step last = steps.getLast();
+        boolean rises = steps.stream().anyMatch(Step::unloading);
+        String others = open.stream().skip(1).map(String::valueOf).collect(Collectors.joining(", "));
+        findings.add(new Finding(
+                Finding.Kind.NO_ZERO,
+                readings.source() + ":" + last.line(),
+                "cycle " + open.getFirst()
+                        + (rises ? " ends at " : " is only loaded, never unloaded: it ends at ")
+                        + new Quantity(last.torque(), Dimension.MOMENT).format("N·m", 4)
+                        + " and never returns to zero"
+                        + (others.isEmpty() ? "" : ", nor does cycle " + others)
+                        + ": what stayed behind cannot be told from a gauge that moved"));
     }
 
     private void setUp(String words) {

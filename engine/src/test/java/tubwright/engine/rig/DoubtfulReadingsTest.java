@@ -222,6 +222,92 @@ class DoubtfulReadingsTest {
     }
 
     @Test
+    void gaugesExchangedBetweenStationsAreNamed() {
+        SyntheticRig rig = new SyntheticRig(1);
+        String text = rig.text();
+        String crossed = text.replace("g0R [mm]", "held [mm]")
+                .replace("g2R [mm]", "g0R [mm]")
+                .replace("held [mm]", "g2R [mm]");
+        Finding finding = only(reduce(crossed), Finding.Kind.DOUBTFUL_GAUGE);
+        assertTrue(finding.words().contains("\"g0R\" and \"g2R\" seem to be exchanged"), finding.words());
+        String pairs = crossed.replace("g0L [mm]", "held [mm]")
+                .replace("g2L [mm]", "g0L [mm]")
+                .replace("held [mm]", "g2L [mm]");
+        finding = only(reduce(pairs), Finding.Kind.DOUBTFUL_GAUGE);
+        assertTrue(
+                finding.words().contains("the pairs at x = 300 mm and x = 1500 mm seem to be exchanged"),
+                finding.words());
+    }
+
+    @Test
+    void aColumnInAnotherUnitThanItsHeaderSaysIsNamed() {
+        String text = new SyntheticRig(1).text();
+        Finding finding = only(reduce(text.replace("g1R [mm]", "g1R [in]")), Finding.Kind.DOUBTFUL_GAUGE);
+        assertTrue(
+                finding.words()
+                        .contains("gauge \"g1R\" seems to read in another unit than the column says, 25.4 times"),
+                finding.words());
+        assertTrue(reduce(text.replace("[mm]", "[m]")).findings().stream()
+                .anyMatch(f -> f.words().contains("tubs break long before")));
+        assertTrue(reduce(text.replace("[N·m]", "[kN·m]")).findings().stream()
+                .anyMatch(f -> f.words().contains("is stiffer than any tub")));
+    }
+
+    @Test
+    void aFactorThatNoTubExplainsIsToldWithTheUnitsThatWould() {
+        assertTrue(Plausibility.against(12_000, 10_000).isEmpty());
+        assertTrue(Plausibility.against(12e6, 10_000).orElseThrow().contains("as between mm and m"));
+        assertTrue(Plausibility.against(400, 11_000).orElseThrow().contains("as between inches and millimetres"));
+    }
+
+    @Test
+    void withTwoStationsAPairThatMovesTogetherIsAskedAbout() {
+        String head = GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n";
+        Finding finding = only(
+                reduce(head + "1,0,0,0\n1,100,1,0.9\n1,200,2,1.8\n1,300,3,2.7\n1,0,0,0\n"),
+                Finding.Kind.DOUBTFUL_GAUGE);
+        assertTrue(finding.words().contains("move together: 19 times as far"), finding.words());
+    }
+
+    @Test
+    void anAngleThatDoesNotFollowTheTorqueGivesNoStiffness() {
+        refuses(
+                "does not follow the torque",
+                GAUGES
+                        + "cycle, torque [N·m], R [mm], L [mm]\n1,0,0,0\n1,100,1,-1\n1,200,-1,1\n1,300,0.5,-0.5\n1,0,0,0\n");
+    }
+
+    @Test
+    void stepsNumberedAsCyclesAreCalledSo() {
+        says(
+                "5 cycles in 5 load steps are too many",
+                GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n1,0,0,0\n2,1,1,-1\n3,2,2,-2\n4,3,3,-3\n5,0,0,0\n");
+        says("cycle 1.5 is no whole number", GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n1.5,0,0,0\n");
+    }
+
+    @Test
+    void settingsThatCannotBeAreRefused() {
+        String table = GAUGES + "cycle, load [N], R [mm], L [mm]\n1, 0, 0, 0\n";
+        says("t.csv:1: arm is -600 mm; it must be greater than zero", "arm, -600 mm\n" + table);
+        says("rig stiffness is 0 N·m/deg", "arm, 1 m\nrig stiffness, 0 N·m/deg\n" + table);
+        says("torque uncertainty is 120 %; it must be below 100 %", "arm, 1 m\ntorque uncertainty, 120 %\n" + table);
+        says("loaded where it is held", "arm, 1 m\nheld station, 1 m\nloaded station, 1000 mm\n" + table);
+    }
+
+    @Test
+    void aWholeColumnInTheWrongFormIsToldShortly() {
+        StringBuilder text = new StringBuilder(GAUGES + "cycle, torque [N·m], R [mm], L [mm]\n");
+        for (int i = 0; i < 30; i++) {
+            text.append("1, ").append(i).append(",5, 0,1, -0,1\n");
+        }
+        ReadingsException e =
+                assertThrows(ReadingsException.class, () -> ReadingsReader.read("t.csv", text.toString()));
+        assertEquals(9, e.faults().size(), e.getMessage());
+        assertTrue(e.faults().getFirst().contains("7 values stand below 4 columns; are there decimal commas?"));
+        assertTrue(e.faults().getLast().contains("and 22 more, the last in t.csv:33"), e.getMessage());
+    }
+
+    @Test
     void gaugesInOrderRaiseNoDoubt() {
         for (int seed = 0; seed < 50; seed++) {
             SyntheticRig rig = new SyntheticRig(seed);
@@ -230,6 +316,10 @@ class DoubtfulReadingsTest {
                     rig.reduce().findings().stream().noneMatch(f -> f.kind() == Finding.Kind.DOUBTFUL_GAUGE),
                     "seed " + seed);
         }
+    }
+
+    private static TorsionReading reduce(String text) {
+        return TorsionReduction.of(ReadingsReader.read("t.csv", text), false);
     }
 
     private static Finding only(TorsionReading reading, Finding.Kind kind) {

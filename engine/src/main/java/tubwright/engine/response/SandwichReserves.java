@@ -32,7 +32,7 @@ final class SandwichReserves {
     private static final int DRIVERS = 6;
 
     /** Ends the name of a check against theory, which decides nothing. */
-    private static final String THEORY = ", theory";
+    static final String THEORY = ", theory";
 
     private final Structure structure;
     private final int region;
@@ -59,7 +59,12 @@ final class SandwichReserves {
      * @return empty if the laminate is no sandwich
      */
     static Optional<SandwichReserves> of(Structure structure, int region, Laminate laminate, int[] elements) {
-        return Sandwich.of(laminate).map(s -> new SandwichReserves(structure, region, s, elements));
+        return Sandwich.of(laminate).map(s -> of(structure, region, s, elements));
+    }
+
+    /** Of some elements of a region whose laminate is a sandwich. */
+    static SandwichReserves of(Structure structure, int region, Sandwich sandwich, int[] elements) {
+        return new SandwichReserves(structure, region, sandwich, elements);
     }
 
     private record Key(String mode, boolean local) {}

@@ -19,7 +19,7 @@ public enum Discount {
     private static final double REMAINDER = 1e-6;
 
     /** The material of a ply of which nothing is left. */
-    static Material gone(Material material) {
+    public static Material gone(Material material) {
         Elasticity e = material.elasticity();
         return with(
                 material,

@@ -35,6 +35,11 @@ public final class JointPoint {
         return forces;
     }
 
+    /** The springs that hold it. */
+    ElasticTie tie() {
+        return tie;
+    }
+
     /** The two mesh nodes of the edge it lies on. */
     public int[] edge() {
         return edge.clone();

@@ -27,15 +27,20 @@ final class OwnMass {
 
     /** Adds the inertia of the rigid body that the loads accelerate, so that they are in balance. */
     void balance(String wanted, double[] loads) {
-        if (motions == null) {
-            motions = new RigidMotions(structure.positions(), matrix());
-        }
-        if (!(motions.mass() > 0)) {
+        if (!(motions().mass() > 0)) {
             throw new StructureException(
                     "case '" + wanted + "' holds nothing and the structure has no mass to resist with",
                     "give the materials densities, or hold the tub");
         }
         motions.balance(loads);
+    }
+
+    /** The six rigid motions about the centre of mass. */
+    RigidMotions motions() {
+        if (motions == null) {
+            motions = new RigidMotions(structure.positions(), matrix());
+        }
+        return motions;
     }
 
     private SymmetricMatrix matrix() {

@@ -37,6 +37,11 @@ final class RigidMotions {
         return List.of(central);
     }
 
+    /** Mass times each motion, kg and kg·m. */
+    double[][] momenta() {
+        return momenta;
+    }
+
     /** Mass of all that moves, kg. */
     double mass() {
         return inertia[0][0];

@@ -32,6 +32,17 @@ public final class ShellKernel {
         System.arraycopy(matrix, 0, target, offset, n * n);
     }
 
+    /** Writes the stiffness that element {@code e} loses when its laminate becomes another one, n × n row-major. */
+    void taken(int e, double[] left, double[] target) {
+        strainPoints(e);
+        double[] whole = structure.laminate(mesh.elementRegions()[e]);
+        double[] loss = new double[whole.length];
+        for (int i = 0; i < loss.length; i++) {
+            loss[i] = whole[i] - left[i];
+        }
+        ShellIntegral.integrate(loss, workspace, target);
+    }
+
     /** Writes the consistent mass of element {@code e}, n × n, at {@code offset} of the target. */
     void mass(int e, double[] target, int offset) {
         gather(e);

@@ -83,7 +83,7 @@ public final class StaticSolver {
      * What each case holds. A free body may be held anywhere, its reactions being nil: where other cases are held, six of
      * the directions they have in common serve, so that one factorisation does for all.
      */
-    private static Map<Case, boolean[]> held(Structure structure, List<Case> cases, FreeMotion motion) {
+    static Map<Case, boolean[]> held(Structure structure, List<Case> cases, FreeMotion motion) {
         Map<Case, boolean[]> held = new LinkedHashMap<>();
         cases.forEach(c -> held.put(c, CaseLoads.fixed(structure, c)));
         List<boolean[]> supported =
@@ -228,7 +228,7 @@ public final class StaticSolver {
         return x;
     }
 
-    private static boolean[] common(Iterable<boolean[]> all) {
+    static boolean[] common(Iterable<boolean[]> all) {
         boolean[] common = null;
         for (boolean[] fixed : all) {
             if (common == null) {
@@ -241,7 +241,7 @@ public final class StaticSolver {
         return common == null ? new boolean[0] : common;
     }
 
-    private static boolean holds(Structure structure, FreeMotion motion, boolean[] fixed) {
+    static boolean holds(Structure structure, FreeMotion motion, boolean[] fixed) {
         for (int n = 0; n < structure.nodeCount(); n++) {
             if (motion.root(n) == n && !motion.of(n, fixed).isEmpty()) {
                 return false;
@@ -250,7 +250,7 @@ public final class StaticSolver {
         return true;
     }
 
-    private static void checkHeld(Structure structure, FreeMotion motion, boolean[] fixed, Case c) {
+    static void checkHeld(Structure structure, FreeMotion motion, boolean[] fixed, Case c) {
         int main = motion.root(0);
         for (int n = 0; n < structure.nodeCount(); n++) {
             if (motion.root(n) == n) {
@@ -290,7 +290,7 @@ public final class StaticSolver {
         return "a loose node";
     }
 
-    private static StructureException singular(Structure structure, SingularMatrixException e) {
+    static StructureException singular(Structure structure, SingularMatrixException e) {
         return new StructureException(
                 "the structure has no stiffness at " + partAt(structure, e.unknown() / 6),
                 "look for a laminate without stiffness, or a joint with none, at that place");

@@ -258,6 +258,15 @@ public final class Structure {
         return rider(name).position();
     }
 
+    /** Name of the hardpoint, node or body whose own node this is; empty for a node of the mesh. */
+    public String nameAt(int node) {
+        int h = node - mesh.nodeCount();
+        if (h < 0) {
+            return "";
+        }
+        return h < hardpoints.size() ? hardpoints.get(h).name() : fittingAt(node);
+    }
+
     /** Name of what rides on a node of the fittings; empty for other nodes. */
     String fittingAt(int node) {
         return fitted.riders.entrySet().stream()

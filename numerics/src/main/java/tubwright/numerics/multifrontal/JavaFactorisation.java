@@ -129,6 +129,11 @@ final class JavaFactorisation implements Factorisation {
         }
     }
 
+    /** Blocks of the inverse. */
+    LocalInverses localInverses() {
+        return LocalInverses.of(symbolic, factors, pivots, scale);
+    }
+
     @Override
     public long factorEntries() {
         return symbolic.factorEntries();

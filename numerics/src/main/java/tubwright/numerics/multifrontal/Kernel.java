@@ -77,7 +77,7 @@ final class Kernel {
         }
     }
 
-    private static void threeByThree(
+    static void threeByThree(
             double[] c0,
             double[] c1,
             double[] c2,

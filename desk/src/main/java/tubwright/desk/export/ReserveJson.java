@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.export;
 
+import java.util.List;
 import tools.jackson.core.JsonGenerator;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.ReserveTable;
@@ -22,7 +23,8 @@ final class ReserveJson {
         json.writeEndArray();
         json.writeStringProperty("strengths", table.strengths());
         json.writeArrayPropertyStart("rows");
-        for (Reserve row : table.envelope()) {
+        for (List<Reserve> cases : table.byPlace()) {
+            Reserve row = cases.getFirst();
             json.writeStartObject();
             json.writeStringProperty("case", row.load());
             json.writeStringProperty("zone", row.zone());
@@ -44,6 +46,11 @@ final class ReserveJson {
                 json.writeNullProperty("settledByMeshSize_m");
             }
             json.writeStringProperty("basis", row.basis());
+            json.writeObjectPropertyStart("byCase");
+            for (Reserve each : cases) {
+                json.writeNumberProperty(each.load(), AnswerJson.tidy(each.value()));
+            }
+            json.writeEndObject();
             json.writeEndObject();
         }
         json.writeEndArray();

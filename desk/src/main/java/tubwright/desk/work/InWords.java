@@ -73,6 +73,7 @@ final class InWords {
         facts.add(tub.hardpoints().size() + " hardpoints, " + tub.joints().size() + " joints, "
                 + tub.stiffeners().size() + " stiffeners; cases: "
                 + listed(tub.cases().stream().map(c -> c.name()).toList()) + ".");
+        facts.addAll(CarWords.of(tub.fittings()));
         return facts;
     }
 

@@ -4,6 +4,7 @@ package tubwright.engine.design;
 import java.util.Optional;
 import tubwright.engine.design.text.Amounts;
 import tubwright.engine.design.text.DesignError;
+import tubwright.engine.joint.BarStrength;
 import tubwright.engine.material.Metal;
 import tubwright.engine.structure.Stiffener;
 
@@ -20,12 +21,32 @@ final class Sections {
      * @param in second moment for bending in the surface, m⁴
      * @param torsion torsion constant, m⁴
      * @param depth distance of the centroid from the surface it lies against, m
+     * @param reaches from the centroid to the outermost fibre, out of the surface and within it, m
+     * @param torsionModulus torque over largest shear stress, m³
+     * @param wall thickness of leg or wall, m
      * @param words for the report
      */
-    record Geometry(double area, double across, double in, double torsion, double depth, String words) {
+    record Geometry(
+            double area,
+            double across,
+            double in,
+            double torsion,
+            double depth,
+            double[] reaches,
+            double torsionModulus,
+            double wall,
+            String words) {
         Stiffener.Section of(Metal metal) {
             return new Stiffener.Section(
-                    metal.elasticity().e1(), metal.elasticity().g12(), metal.density(), area, across, in, torsion);
+                    metal.elasticity().e1(),
+                    metal.elasticity().g12(),
+                    metal.density(),
+                    area,
+                    across,
+                    in,
+                    torsion,
+                    Optional.of(
+                            new BarStrength(metal, area, new double[] {across, in}, reaches, torsionModulus, wall)));
         }
     }
 
@@ -72,13 +93,18 @@ final class Sections {
                 + t * cube(h - t) / 12
                 + legDown * square(z - t - (h - t) / 2);
         double in = t * cube(b) / 12 + legIn * square(y - b / 2) + (h - t) * cube(t) / 12 + legDown * square(y - t / 2);
-        return new Geometry(area, across, in, (b + h - t) * cube(t) / 3, z, words("angle", s));
+        double torsion = (b + h - t) * cube(t) / 3;
+        double[] reaches = {Math.max(z, h - z), Math.max(y, b - y)};
+        return new Geometry(area, across, in, torsion, z, reaches, torsion / t, t, words("angle", s));
     }
 
     static Geometry flat(double[] s) {
         double b = s[0];
         double t = s[1];
-        return new Geometry(b * t, b * cube(t) / 12, t * cube(b) / 12, b * cube(t) / 3, t / 2, words("flat", s));
+        double torsion = b * cube(t) / 3;
+        double[] reaches = {t / 2, b / 2};
+        return new Geometry(
+                b * t, b * cube(t) / 12, t * cube(b) / 12, torsion, t / 2, reaches, torsion / t, t, words("flat", s));
     }
 
     /** Torsion constant of the thin closed section after Bredt (1896): 4 A² t / perimeter of the middle line. */
@@ -96,6 +122,9 @@ final class Sections {
                 (h * cube(b) - hi * cube(bi)) / 12,
                 4 * square(enclosed) * t / (2 * (b + h - 2 * t)),
                 h / 2,
+                new double[] {h / 2, b / 2},
+                2 * enclosed * t,
+                t,
                 words("tube", s));
     }
 
@@ -104,7 +133,16 @@ final class Sections {
         double ri = r - s[1];
         refuseSolid(text, s[0], s[1]);
         double inertia = Math.PI / 4 * (square(square(r)) - square(square(ri)));
-        return new Geometry(Math.PI * (r * r - ri * ri), inertia, inertia, 2 * inertia, r, words("round tube", s));
+        return new Geometry(
+                Math.PI * (r * r - ri * ri),
+                inertia,
+                inertia,
+                2 * inertia,
+                r,
+                new double[] {r, r},
+                2 * inertia / r,
+                s[1],
+                words("round tube", s));
     }
 
     private static void refuseSolid(Amounts text, double size, double wall) {

@@ -131,31 +131,17 @@ public record DiagonalTension(
     }
 
     /**
-     * Stress at which the buckles of the web force the legs of an upright to cripple, A k^⅔ (tU/t)^⅓, Pa, positive (TN 2661;
-     * constants from memory, 24S-T and 75S-T alloys of the day).
+     * Stress at which the buckles of the web force the legs of an upright to cripple, C k^⅔ (tU/t)^⅓, Pa, positive (TN 2661).
      *
      * @param uprightThickness tU of the leg on the web, m
-     * @param constant one of {@link Crippling}
+     * @param constant C of the upright's metal, Pa
      */
-    public double forcedCripplingStress(double uprightThickness, Crippling constant) {
-        return constant.pascals * Math.pow(factor, 2.0 / 3.0) * Math.cbrt(uprightThickness / web.thickness());
+    public double forcedCripplingStress(double uprightThickness, double constant) {
+        return constant * Math.pow(factor, 2.0 / 3.0) * Math.cbrt(uprightThickness / web.thickness());
     }
 
-    /** Constants of forced crippling. */
-    public enum Crippling {
-        /** 2024-T3 (then 24S-T), uprights on both sides: 21 ksi. */
-        DOUBLE_2024(21),
-        /** 2024-T3, uprights on one side: 26 ksi. */
-        SINGLE_2024(26),
-        /** 7075-T6 (then 75S-T), both sides: 26 ksi. */
-        DOUBLE_7075(26),
-        /** 7075-T6, one side: 32.5 ksi. */
-        SINGLE_7075(32.5);
-
-        private final double pascals;
-
-        Crippling(double ksi) {
-            pascals = ksi * 6.894757e6;
-        }
+    /** What the folds pull on an edge of the web, square to it and in its plane, per length: k q, N/m. */
+    public double foldPull() {
+        return factor * shearStress * web.thickness();
     }
 }

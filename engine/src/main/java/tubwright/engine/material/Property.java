@@ -41,6 +41,11 @@ public enum Property {
     COMPRESSIVE_YIELD("compressive yield", Dimension.PRESSURE, Sign.POSITIVE, "compressive yield strength (0.2 %)"),
     BEARING_ULTIMATE("bearing ultimate", Dimension.PRESSURE, Sign.POSITIVE, "bearing strength at edge distance 2 d"),
     BEARING_YIELD("bearing yield", Dimension.PRESSURE, Sign.POSITIVE, "bearing yield strength at edge distance 2 d"),
+    FORCED_CRIPPLING(
+            "forced crippling",
+            Dimension.PRESSURE,
+            Sign.POSITIVE,
+            "C of C k^(2/3) (tU/t)^(1/3), at which folds of buckled sheet cripple a bar on one side of it"),
     SHEAR_STRAIN_LIMIT("shear strain limit", Dimension.DIMENSIONLESS, Sign.POSITIVE, "total shear strain at failure"),
     GIC("GIc", Dimension.TOUGHNESS, Sign.POSITIVE, "fracture toughness, mode I"),
     GIIC("GIIc", Dimension.TOUGHNESS, Sign.POSITIVE, "fracture toughness, mode II"),

@@ -185,10 +185,18 @@ final class JointReserves {
     private record Worst(Prepared at, Check.Reserve check) {}
 
     /** Adds the worst of each check over each joint. */
-    void add(PlySweep sweep, int c, String load, double[] u, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
+    void add(
+            PlySweep sweep,
+            int c,
+            String load,
+            double[] u,
+            SheetFolds folds,
+            List<Reserve> rows,
+            Set<Check.NotChecked> notChecked) {
         Map<Key, Worst> worst = new LinkedHashMap<>();
-        List<List<Check>> made =
-                prepared.parallelStream().map(p -> checks(p, sweep, c, u)).toList();
+        List<List<Check>> made = prepared.parallelStream()
+                .map(p -> checks(p, sweep, c, u, folds))
+                .toList();
         for (int k = 0; k < made.size(); k++) {
             Prepared p = prepared.get(k);
             for (Check check : made.get(k)) {
@@ -229,7 +237,7 @@ final class JointReserves {
         });
     }
 
-    private List<Check> checks(Prepared p, PlySweep sweep, int c, double[] u) {
+    private List<Check> checks(Prepared p, PlySweep sweep, int c, double[] u, SheetFolds folds) {
         double[] f = p.point().forces(u);
         double across = p.tee() ? Math.abs(f[1]) : f[1] * p.apart();
         double normal = p.tee() ? f[2] * p.off() : Math.abs(f[2]);
@@ -241,7 +249,14 @@ final class JointReserves {
             JointDetail.Fasteners row = detail.fasteners().orElseThrow();
             // The flange of a wall is pried off: the wall pulls beside the row, the flange's toe is the heel.
             double pried = p.tee() ? Math.abs(f[3]) + Math.max(0, normal) * row.edge() : f[3];
-            checks.addAll(rows.under(new LineLoad(across, f[0], normal, pried)));
+            LineLoad flat = new LineLoad(across, f[0], normal, pried);
+            // Of a wall only its own folds pull on the row at its edge; the skin runs on past it.
+            checks.addAll(folds.under(
+                    rows,
+                    flat,
+                    p.tee()
+                            ? new int[] {p.element()}
+                            : new int[] {p.element(), p.point().onto()}));
             interRivet(p.ofEdge(), row, p.element(), p.one(), sweep, c).ifPresent(checks::add);
             interRivet(p.ofOnto(), row, p.point().onto(), p.two(), sweep, c).ifPresent(checks::add);
         });

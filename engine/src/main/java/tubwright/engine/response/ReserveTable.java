@@ -40,9 +40,16 @@ public record ReserveTable(
 
     /** The lowest over all cases for each zone and manner of giving way, lowest first. */
     public List<Reserve> envelope() {
+        return byPlace().stream().map(List::getFirst).toList();
+    }
+
+    /** All rows by zone and manner of giving way, lowest first; each list one row a case, lowest first. */
+    public List<List<Reserve>> byPlace() {
         record Key(String zone, String check, boolean firstCrack, boolean local) {}
-        Map<Key, Reserve> lowest = new LinkedHashMap<>();
-        rows.forEach(r -> lowest.putIfAbsent(new Key(r.zone(), r.check(), r.firstCrack(), r.local()), r));
-        return List.copyOf(lowest.values());
+        Map<Key, List<Reserve>> byPlace = new LinkedHashMap<>();
+        rows.forEach(r -> byPlace.computeIfAbsent(
+                        new Key(r.zone(), r.check(), r.firstCrack(), r.local()), k -> new ArrayList<>())
+                .add(r));
+        return byPlace.values().stream().map(List::copyOf).toList();
     }
 }

@@ -58,6 +58,7 @@ public final class Reserves {
         PlyReserves plies = new PlyReserves(structure, laminates, regions, resolution, basis);
         InsertReserves inserts = new InsertReserves(structure, laminates, basis);
         JointReserves joints = new JointReserves(structure, laminates, basis, notChecked);
+        BarReserves bars = new BarReserves(structure, sheets);
         double[][] shear = sheets.shearStresses(structure, fields);
         List<Reserve> rows = new ArrayList<>();
         Map<String, String> loads = new LinkedHashMap<>();
@@ -67,7 +68,8 @@ public final class Reserves {
             plies.add(sweep, c, solved.name(), fields.get(c), rows);
             inserts.add(solutions.get(c), rows, notChecked);
             sheets.add(structure, solved.name(), shear[c], rows, notChecked);
-            joints.add(sweep, c, solved.name(), fields.get(c), rows, notChecked);
+            bars.add(solved.name(), fields.get(c), shear[c], rows, notChecked);
+            joints.add(sweep, c, solved.name(), fields.get(c), sheets.folds(structure, shear[c]), rows, notChecked);
         }
         ReserveMap.Builder map = new ReserveMap.Builder(structure.mesh().elementCount(), List.copyOf(loads.keySet()));
         plies.map(sweep, fields, map);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.response;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -123,12 +124,27 @@ record SheetPanels(List<Panel> panels) {
                     }
                 }
             }
-            if (Math.abs(tau) > panel.shear().bucklingStress()) {
-                notChecked.add(new Check.NotChecked(
-                        "bars and rivets along buckled sheet: the pull of its folds is not in their rows,",
-                        List.of("a check by hand after NACA TN 2661: rivets take q (1 + 0.414 k)")));
+        }
+    }
+
+    /**
+     * What the folds of buckled sheet pull on the edges of it in one case.
+     *
+     * @param structure with the elements
+     * @param stresses the case's row of {@link #shearStresses}
+     */
+    SheetFolds folds(Structure structure, double[] stresses) {
+        int[] panelOf = new int[structure.mesh().elementCount()];
+        Arrays.fill(panelOf, -1);
+        for (int p = 0; p < stresses.length; p++) {
+            for (int e : panels.get(p).elements()) {
+                panelOf[e] = p;
             }
         }
+        return new SheetFolds(
+                panels.stream().map(Panel::shear).toList(),
+                Arrays.stream(stresses).map(Math::abs).toArray(),
+                panelOf);
     }
 
     private static double dot(double[] a, double[] b, int from) {

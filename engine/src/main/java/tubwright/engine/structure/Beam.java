@@ -114,6 +114,11 @@ public final class Beam {
         return f;
     }
 
+    /** Its section and material. */
+    BeamSection section() {
+        return section;
+    }
+
     /** Writes the consistent 12×12 mass, rotary inertia included. */
     public void mass(double[] out) {
         double[] m = new double[144];

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.Optional;
+import tubwright.engine.joint.BarStrength;
+
 /**
  * Section and material of a straight {@link Beam}, about its centroid, in the beam's own y and z.
  *
@@ -13,6 +16,7 @@ package tubwright.engine.structure;
  * @param torsionConstant Saint-Venant torsion constant, m⁴
  * @param shearAreaY area that carries shear along y, m²; positive infinity for no shear flexibility
  * @param shearAreaZ the same along z, m²
+ * @param strength what it bears; empty where only its stiffness is known
  */
 public record BeamSection(
         double youngsModulus,
@@ -23,7 +27,8 @@ public record BeamSection(
         double inertiaZ,
         double torsionConstant,
         double shearAreaY,
-        double shearAreaZ) {
+        double shearAreaZ,
+        Optional<BarStrength> strength) {
 
     public BeamSection {
         if (!(youngsModulus > 0) || !(shearModulus > 0) || !(area > 0) || !(density >= 0)) {
@@ -33,6 +38,30 @@ public record BeamSection(
             throw new IllegalArgumentException(
                     "second moments and torsion constant of a beam section must not be negative, shear areas positive");
         }
+    }
+
+    /** A section of which only the stiffness is known. */
+    public BeamSection(
+            double youngsModulus,
+            double shearModulus,
+            double density,
+            double area,
+            double inertiaY,
+            double inertiaZ,
+            double torsionConstant,
+            double shearAreaY,
+            double shearAreaZ) {
+        this(
+                youngsModulus,
+                shearModulus,
+                density,
+                area,
+                inertiaY,
+                inertiaZ,
+                torsionConstant,
+                shearAreaY,
+                shearAreaZ,
+                Optional.empty());
     }
 
     /** Section of a stiffener: y lies in the surface, z along its normal; slender, so without shear flexibility. */
@@ -46,7 +75,8 @@ public record BeamSection(
                 s.inertiaIn(),
                 s.torsionConstant(),
                 Double.POSITIVE_INFINITY,
-                Double.POSITIVE_INFINITY);
+                Double.POSITIVE_INFINITY,
+                s.strength());
     }
 
     /** Solid rectangle, width along y and height along z; shear factor 5/6, torsion after Saint-Venant's series. */

@@ -192,7 +192,8 @@ final class FittingsBuilder {
             Interpolation.ofNode(a.node(), a.nodePosition(), a.position()).addTranslation(row, 0, 1, along);
             Interpolation.ofNode(b.node(), b.nodePosition(), b.position()).addTranslation(row, 1, -1, along);
             double k = tube.section().youngsModulus() * tube.section().area() / length;
-            members.add(new ElasticTie(owner, nodes, new double[][] {row}, new double[] {k}));
+            ElasticTie spring = new ElasticTie(owner, nodes, new double[][] {row}, new double[] {k});
+            members.add(new PinnedBar(owner, nodes, spring, tube.section(), length));
             masses.add(new NodeMass(a.node(), tube.mass() / 2));
             masses.add(new NodeMass(b.node(), tube.mass() / 2));
             return;

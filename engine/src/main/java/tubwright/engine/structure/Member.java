@@ -2,7 +2,7 @@
 package tubwright.engine.structure;
 
 /** Anything but a shell element that adds stiffness between nodes. */
-sealed interface Member permits ElasticTie, Bar, MountMatrix {
+sealed interface Member permits ElasticTie, Bar, PinnedBar, MountMatrix {
     /** Index of the part it belongs to. */
     int owner();
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.Optional;
+import tubwright.engine.joint.BarStrength;
+
 /**
  * A bar fixed along a {@link tubwright.engine.mesh.MeshLine}: folded edge, angle, tube, capping.
  *
@@ -20,6 +23,7 @@ public record Stiffener(String line, Section section, double offset, String desc
      * @param inertiaAcross second moment for bending out of the surface, m⁴
      * @param inertiaIn second moment for bending in the surface, m⁴
      * @param torsionConstant m⁴
+     * @param strength what it bears; empty where only its stiffness is known
      */
     public record Section(
             double youngsModulus,
@@ -28,5 +32,6 @@ public record Stiffener(String line, Section section, double offset, String desc
             double area,
             double inertiaAcross,
             double inertiaIn,
-            double torsionConstant) {}
+            double torsionConstant,
+            Optional<BarStrength> strength) {}
 }

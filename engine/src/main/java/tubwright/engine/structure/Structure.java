@@ -355,6 +355,28 @@ public final class Structure {
                 .count();
     }
 
+    /** What every tube and every stretch of a stiffener carries under displacements u (6 per node), one an element. */
+    public List<BarForce> barForces(double[] u) {
+        List<BarForce> forces = new ArrayList<>();
+        for (Member member : members) {
+            switch (member) {
+                case Bar bar -> forces.add(BarForce.of(parts.get(bar.owner()), bar, place(bar.nodes()), u));
+                case PinnedBar bar ->
+                    forces.add(BarForce.of(parts.get(bar.owner()), bar, place(bar.nodes()), bar.tension(u)));
+                case ElasticTie _, MountMatrix _ -> {}
+            }
+        }
+        return forces;
+    }
+
+    private double[] place(int[] nodes) {
+        double[] middle = new double[3];
+        for (int d = 0; d < 3; d++) {
+            middle[d] = 0.5 * (positions[3 * nodes[0] + d] + positions[3 * nodes[1] + d]);
+        }
+        return middle;
+    }
+
     /** Number of separate bars: connected runs of beams of one stiffener. */
     public int bars() {
         Map<Integer, List<int[]>> byOwner = new LinkedHashMap<>();

@@ -19,7 +19,8 @@ class StiffenerBarsTest {
             edge[i] = 2 * i;
         }
         MeshLine line = new MeshLine("edge", MeshLine.Kind.OPENING_EDGE, "strip", "", List.of(edge));
-        Stiffener.Section section = new Stiffener.Section(200e9, 77e9, 7850, 1e-4, 2e-9, 3e-9, 4e-9);
+        Stiffener.Section section =
+                new Stiffener.Section(200e9, 77e9, 7850, 1e-4, 2e-9, 3e-9, 4e-9, java.util.Optional.empty());
         List<Member> members = new ArrayList<>();
         List<LumpedMass> masses = new ArrayList<>();
         new StiffenerBars(strip).build(0, new Stiffener("edge", section, 0.02, "tube"), line, members, masses);

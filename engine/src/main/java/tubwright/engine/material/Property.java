@@ -54,7 +54,12 @@ public enum Property {
     ALPHA2("alpha2", Dimension.EXPANSION, Sign.ANY, "thermal expansion along 2"),
     BETA1("beta1", Dimension.MOISTURE_EXPANSION, Sign.ANY, "strain along 1 per mass fraction of moisture"),
     BETA2("beta2", Dimension.MOISTURE_EXPANSION, Sign.ANY, "strain along 2 per mass fraction of moisture"),
-    STRESS_FREE_TEMPERATURE("stress-free temperature", Dimension.TEMPERATURE, Sign.POSITIVE, "no residual stress here");
+    STRESS_FREE_TEMPERATURE("stress-free temperature", Dimension.TEMPERATURE, Sign.POSITIVE, "no residual stress here"),
+
+    SHEAR_WARNING("shear warning", Dimension.ANGLE, Sign.POSITIVE, "shear of a draped cloth from which it wants care"),
+    LOCKING_ANGLE("locking angle", Dimension.ANGLE, Sign.POSITIVE, "shear at which a draped cloth locks and wrinkles"),
+    STEERING_STRAIN("steering strain", Dimension.DIMENSIONLESS, Sign.POSITIVE, "edge strain a steered tape bears"),
+    TAPE_WIDTH("tape width", Dimension.LENGTH, Sign.POSITIVE, "width in which tape is laid");
 
     /** Which numbers make sense. */
     private enum Sign {

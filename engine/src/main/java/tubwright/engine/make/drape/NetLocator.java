@@ -70,6 +70,24 @@ public final class NetLocator {
                 best[3]));
     }
 
+    /** Directions of warp and weft in space at a place, as long as one spacing is there. */
+    public double[][] threads(Place place) {
+        int c = place.cell();
+        int low = net.cell(c)[0];
+        double u = place.u() / net.spacing() - net.warpSteps(low);
+        double v = place.v() / net.spacing() - net.weftSteps(low);
+        double[][] two = new double[2][3];
+        for (int i = 0; i < 3; i++) {
+            double a = corners[12 * c + i];
+            double b = corners[12 * c + 3 + i];
+            double d = corners[12 * c + 6 + i];
+            double e = corners[12 * c + 9 + i];
+            two[0][i] = (1 - v) * (b - a) + v * (d - e);
+            two[1][i] = (1 - u) * (e - a) + u * (d - b);
+        }
+        return two;
+    }
+
     /** Inverse of the cell's bilinear map, by least squares in space; the distance left over. */
     private double inCell(int c, double[] p, double[] at) {
         double u = 0.5;

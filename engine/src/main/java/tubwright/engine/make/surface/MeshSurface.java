@@ -183,8 +183,43 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
         for (int i = 0; i < moved.length; i++) {
             moved[i] = from[i] - held[i / 3] * normals[i];
         }
+        for (int turn = 0; turn < MOST_TURNS && raiseFolded(moved, held); turn++) {
+            // Each turn brings folded triangles nearer to the surface, where none is folded.
+        }
         return surface.movedTo(moved);
     }
 
+    /** Brings the points of triangles that have lost their area or turned over nearer to the surface; whether any has. */
+    private boolean raiseFolded(double[] moved, double[] held) {
+        int[] c = surface.corners();
+        boolean[] raise = new boolean[held.length];
+        boolean any = false;
+        double[] p = new double[3];
+        double[] q = new double[3];
+        for (int t = 0; t < surface.triangles(); t++) {
+            for (int i = 0; i < 3; i++) {
+                p[i] = moved[3 * c[3 * t + 1] + i] - moved[3 * c[3 * t] + i];
+                q[i] = moved[3 * c[3 * t + 2] + i] - moved[3 * c[3 * t] + i];
+            }
+            double left = Space.dot(Space.cross(p, q), surface.normal(t)) / (2 * surface.area(t));
+            if (left < LEAST_LEFT / 4) {
+                for (int k = 0; k < 3; k++) {
+                    raise[c[3 * t + k]] = true;
+                    any = true;
+                }
+            }
+        }
+        for (int n = 0; n < held.length; n++) {
+            if (raise[n]) {
+                held[n] *= 0.7;
+                for (int i = 3 * n; i < 3 * n + 3; i++) {
+                    moved[i] = surface.points()[i] - held[n] * normals[i];
+                }
+            }
+        }
+        return any;
+    }
+
     private static final double LEAST_LEFT = 0.25;
+    private static final int MOST_TURNS = 50;
 }

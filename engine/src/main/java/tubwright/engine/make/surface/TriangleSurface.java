@@ -2,8 +2,6 @@
 package tubwright.engine.make.surface;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * A surface of flat triangles joined along their edges, each triangle with a plane frame of its own: origin at its first
@@ -28,17 +26,16 @@ public final class TriangleSurface {
     /** Per edge: the angle of that rotation, rad. */
     final double[] turn;
 
-    private TriangleSurface(double[] points, int[] corners) {
+    private TriangleSurface(double[] points, int[] corners, int[] across, int[] acrossEdge) {
         this.points = points;
         this.corners = corners;
+        this.across = across;
+        this.acrossEdge = acrossEdge;
         int n = corners.length / 3;
-        across = new int[3 * n];
-        acrossEdge = new int[3 * n];
         plane = new double[3 * n];
         frame = new double[9 * n];
         unfold = new double[12 * n];
         turn = new double[3 * n];
-        join();
         for (int t = 0; t < n; t++) {
             layOut(t);
         }
@@ -58,7 +55,10 @@ public final class TriangleSurface {
      *     other, or a triangle has no area
      */
     public static TriangleSurface of(double[] points, int[] corners) {
-        return new TriangleSurface(points, corners);
+        int[] across = new int[corners.length];
+        int[] acrossEdge = new int[corners.length];
+        join(corners, across, acrossEdge);
+        return new TriangleSurface(points, corners, across, acrossEdge);
     }
 
     /** The same triangles with their points elsewhere. */
@@ -67,31 +67,44 @@ public final class TriangleSurface {
             throw new IllegalArgumentException(
                     "the surface has " + points.length / 3 + " points, not " + other.length / 3);
         }
-        return new TriangleSurface(other, corners);
+        return new TriangleSurface(other, corners, across, acrossEdge);
     }
 
-    private void join() {
-        Map<Long, Integer> first = new HashMap<>(2 * corners.length);
+    private static void join(int[] corners, int[] across, int[] acrossEdge) {
         Arrays.fill(across, -1);
+        int points = 0;
+        for (int c : corners) {
+            points = Math.max(points, c + 1);
+        }
+        // Edges hang in a chain at the point they leave from.
+        int[] head = new int[points];
+        int[] chain = new int[corners.length];
+        Arrays.fill(head, -1);
         for (int e = 0; e < corners.length; e++) {
-            int from = corners[e];
-            int to = corners[next(e)];
-            if (first.putIfAbsent(key(from, to), e) != null) {
-                throw new IllegalArgumentException("the edge between points " + from + " and " + to
+            if (leaving(corners, head, chain, corners[e], corners[next(e)]) >= 0) {
+                throw new IllegalArgumentException("the edge between points " + corners[e] + " and "
+                        + corners[next(e)]
                         + " has more than two triangles, or two that are turned against each other");
             }
+            chain[e] = head[corners[e]];
+            head[corners[e]] = e;
         }
         for (int e = 0; e < corners.length; e++) {
-            Integer other = first.get(key(corners[next(e)], corners[e]));
-            if (other != null) {
+            int other = leaving(corners, head, chain, corners[next(e)], corners[e]);
+            if (other >= 0) {
                 across[e] = other / 3;
                 acrossEdge[e] = other % 3;
             }
         }
     }
 
-    private static long key(int from, int to) {
-        return ((long) from << 32) | to;
+    private static int leaving(int[] corners, int[] head, int[] chain, int from, int to) {
+        for (int e = head[from]; e >= 0; e = chain[e]) {
+            if (corners[next(e)] == to) {
+                return e;
+            }
+        }
+        return -1;
     }
 
     private static int next(int e) {
@@ -176,6 +189,11 @@ public final class TriangleSurface {
     /** The triangle across edge {@code k} (from corner k to the next) of a triangle; -1 at the rim. */
     public int across(int triangle, int k) {
         return across[3 * triangle + k];
+    }
+
+    /** A triangle in its own plane: length of its first edge, x and y of its third corner, m. */
+    public double[] localCorners(int t) {
+        return Arrays.copyOfRange(plane, 3 * t, 3 * t + 3);
     }
 
     /** Area of a triangle, m². */

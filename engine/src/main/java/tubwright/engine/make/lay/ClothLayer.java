@@ -1,0 +1,290 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.make.lay;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import tubwright.engine.make.drape.ClothNet;
+import tubwright.engine.make.drape.LayLimits;
+import tubwright.engine.make.drape.NetLocator;
+import tubwright.engine.make.drape.NetSettings;
+import tubwright.engine.make.flat.Distortion;
+import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Outlines;
+import tubwright.engine.make.ply.LaidPly;
+import tubwright.engine.make.surface.SurfacePoint;
+import tubwright.engine.make.surface.TriangleSurface;
+import tubwright.engine.mesh.Mesh;
+
+/**
+ * Drapes cloth plies of the skin. The start is sought over places spread through the ply and the warp's direction there,
+ * with a coarse net; plies of one shape and angle share what was found.
+ */
+final class ClothLayer {
+    /** Spacing of the net, m, at most; smaller plies have a finer one. */
+    private static final double SPACING = 0.010;
+
+    private static final int PLACES = 7;
+    private static final double[] TURNS = {0, Math.toRadians(-2), Math.toRadians(2)};
+    private static final int SAMPLES = 300;
+    /** Faces that differ less than this in depth share their start, m. */
+    private static final double ALIKE = 0.005;
+
+    static final Distortion NONE = new Distortion(0, 0, 0, 0, 0, 0, 0);
+
+    private final Mesh mesh;
+    private final Mould mould;
+    private final Map<Key, Start> found = new ConcurrentHashMap<>();
+
+    ClothLayer(Mesh mesh, Mould mould) {
+        this.mesh = mesh;
+        this.mould = mould;
+    }
+
+    /** Plies of one shape and angle whose faces lie about as deep. */
+    private record Key(int shape, int count, long angle, long depth) {}
+
+    /** Where a net starts: the middle of an element, its warp turned from nominal. */
+    private record Start(int element, double turned, double cost) {}
+
+    DrapedPly lay(LaidPly ply) {
+        LayLimits limits = LayLimits.of(ply.material());
+        TriangleSurface face = mould.face(ply);
+        double area = 0;
+        for (int e : ply.elements()) {
+            area += mesh.area(e);
+        }
+        double spacing = Math.clamp(Math.sqrt(area) / 10, 0.002, SPACING);
+        Key key = new Key(
+                Arrays.hashCode(ply.elements()),
+                ply.elements().length,
+                Math.round(1e6 * ply.angle()),
+                Math.round(Arrays.stream(ply.depths()).max().orElse(0) / ALIKE));
+        Start start = found.get(key);
+        if (start == null) {
+            start = search(ply, face, limits, Math.max(spacing, Math.sqrt(area) / 30));
+            found.put(key, start);
+        }
+        ClothNet net = net(ply, face, start, spacing, mould.reach(ply, 2.5 * spacing));
+        NetLocator locator = new NetLocator(net);
+        DrapedPly.Fibres fibres = fibres(ply, face, locator);
+        DrapedPly.Figures figures = figures(ply, fibres, limits);
+        double[] at = new double[3];
+        net.position(net.node(0, 0), at);
+        FlatPattern flat = flat(ply, face, locator, start);
+        return new DrapedPly(ply, limits, at, start.turned(), fibres, figures, flat, List.of());
+    }
+
+    private ClothNet net(LaidPly ply, TriangleSurface face, Start start, double spacing, boolean[] reach) {
+        SurfacePoint at = mould.centreOn(face, start.element());
+        double[] warp =
+                Directions.of(mesh, start.element(), Directions.nominal(mesh, start.element(), ply) + start.turned());
+        return ClothNet.lay(face, reach, at, face.angle(at.triangle(), warp), NetSettings.of(spacing));
+    }
+
+    private Start search(LaidPly ply, TriangleSurface face, LayLimits limits, double spacing) {
+        boolean[] reach = mould.reach(ply, 2.5 * spacing);
+        int step = Math.max(1, ply.elements().length / SAMPLES);
+        Start best = new Start(ply.elements()[0], 0, Double.POSITIVE_INFINITY);
+        for (int element : spread(ply.elements())) {
+            best = better(best, tried(ply, face, reach, limits, spacing, step, element, 0));
+        }
+        for (double turned : TURNS) {
+            if (turned != 0) {
+                best = better(best, tried(ply, face, reach, limits, spacing, step, best.element(), turned));
+            }
+        }
+        return best;
+    }
+
+    private static Start better(Start a, Start b) {
+        return b.cost() < a.cost() ? b : a;
+    }
+
+    /** Cost: bare area before all, then locked, then the largest shear, then how far threads turn from nominal. */
+    private Start tried(
+            LaidPly ply,
+            TriangleSurface face,
+            boolean[] reach,
+            LayLimits limits,
+            double spacing,
+            int step,
+            int element,
+            double turned) {
+        Start start = new Start(element, turned, 0);
+        NetLocator locator = new NetLocator(net(ply, face, start, spacing, reach));
+        double all = 0;
+        double bare = 0;
+        double locked = 0;
+        double turn = 0;
+        double[] shears = new double[ply.elements().length / step + 1];
+        int n = 0;
+        for (int i = 0; i < ply.elements().length; i += step) {
+            int e = ply.elements()[i];
+            double area = mesh.area(e);
+            all += area;
+            Optional<double[]> two = threads(e, face, locator);
+            if (two.isEmpty()) {
+                bare += area;
+                continue;
+            }
+            double shear = Math.abs(Math.PI / 2 - Math.IEEEremainder(two.get()[1] - two.get()[0], 2 * Math.PI));
+            shears[n++] = shear;
+            if (shear > limits.locking()) {
+                locked += area;
+            }
+            turn += area * turn(two.get(), Directions.nominal(mesh, e, ply));
+        }
+        Arrays.sort(shears, 0, n);
+        double large = n == 0 ? Math.PI / 2 : shears[Math.max(0, n - 1 - n / 50)];
+        return new Start(element, turned, 100 * bare / all + 10 * locked / all + large + turn / all);
+    }
+
+    /** Elements spread over a ply: each as far as can be from those before, the first near the middle. */
+    private List<Integer> spread(int[] elements) {
+        double[][] at = new double[elements.length][];
+        double[] middle = new double[3];
+        for (int i = 0; i < at.length; i++) {
+            at[i] = Mould.centre(mesh, elements[i]);
+            for (int k = 0; k < 3; k++) {
+                middle[k] += at[i][k] / at.length;
+            }
+        }
+        double[] nearest = new double[at.length];
+        Arrays.fill(nearest, Double.POSITIVE_INFINITY);
+        List<Integer> chosen = new ArrayList<>();
+        int next = java.util.stream.IntStream.range(0, at.length)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> distance(at[i], middle)))
+                .orElseThrow();
+        while (chosen.size() < Math.min(PLACES, at.length)) {
+            chosen.add(elements[next]);
+            int far = 0;
+            for (int i = 0; i < at.length; i++) {
+                nearest[i] = Math.min(nearest[i], distance(at[i], at[next]));
+                far = nearest[i] > nearest[far] ? i : far;
+            }
+            next = far;
+        }
+        return chosen;
+    }
+
+    private static double distance(double[] a, double[] b) {
+        return Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]));
+    }
+
+    /** Angles of warp and weft in an element; empty where the net does not reach. */
+    private Optional<double[]> threads(int e, TriangleSurface face, NetLocator locator) {
+        SurfacePoint at = mould.centreOn(face, e);
+        double[] p = new double[3];
+        face.position(at.triangle(), at.x(), at.y(), p);
+        return locator.of(p).map(place -> {
+            double[][] two = locator.threads(place);
+            return new double[] {Directions.angle(mesh, e, two[0]), Directions.angle(mesh, e, two[1])};
+        });
+    }
+
+    /** The larger turn of the two threads from the nearest of the two nominal directions, rad. */
+    static double turn(double[] threads, double nominal) {
+        return Math.max(
+                Math.abs(Math.IEEEremainder(threads[0] - nominal, Math.PI / 2)),
+                Math.abs(Math.IEEEremainder(threads[1] - nominal, Math.PI / 2)));
+    }
+
+    private DrapedPly.Fibres fibres(LaidPly ply, TriangleSurface face, NetLocator locator) {
+        int n = ply.elements().length;
+        double[] warp = new double[n];
+        double[] weft = new double[n];
+        for (int i = 0; i < n; i++) {
+            double[] two = threads(ply.elements()[i], face, locator).orElse(new double[] {Double.NaN, Double.NaN});
+            warp[i] = two[0];
+            weft[i] = two[1];
+        }
+        return new DrapedPly.Fibres(warp, weft);
+    }
+
+    private DrapedPly.Figures figures(LaidPly ply, DrapedPly.Fibres fibres, LayLimits limits) {
+        double area = 0;
+        double largest = 0;
+        double mean = 0;
+        double warned = 0;
+        double locked = 0;
+        double bare = 0;
+        double largestTurn = 0;
+        double meanTurn = 0;
+        double thickness = 0;
+        for (int i = 0; i < ply.elements().length; i++) {
+            int e = ply.elements()[i];
+            double a = mesh.area(e);
+            area += a;
+            if (Double.isNaN(fibres.warp()[i])) {
+                bare += a;
+                continue;
+            }
+            double shear = Math.abs(fibres.shear(i));
+            double turn = turn(new double[] {fibres.warp()[i], fibres.weft()[i]}, Directions.nominal(mesh, e, ply));
+            largest = Math.max(largest, shear);
+            largestTurn = Math.max(largestTurn, turn);
+            mean += a * shear;
+            meanTurn += a * turn;
+            warned += shear > limits.warning() ? a : 0;
+            locked += shear > limits.locking() ? a : 0;
+            thickness += a / Math.cos(shear);
+        }
+        double reached = Math.max(area - bare, 1e-12);
+        return new DrapedPly.Figures(
+                area,
+                largest,
+                mean / reached,
+                warned,
+                locked,
+                bare,
+                largestTurn,
+                meanTurn / reached,
+                thickness / reached,
+                Optional.empty());
+    }
+
+    private FlatPattern flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start) {
+        List<double[]> outlines = new ArrayList<>();
+        double missing = 0;
+        double[] p = new double[3];
+        for (int[] loop : Rims.of(mesh, ply.elements())) {
+            double[] flat = new double[2 * loop.length];
+            int n = 0;
+            double[] before = new double[3];
+            boolean lost = false;
+            for (int node : loop) {
+                SurfacePoint at = mould.nodeOn(face, node);
+                face.position(at.triangle(), at.x(), at.y(), p);
+                Optional<NetLocator.Place> place = locator.of(p);
+                if (place.isPresent()) {
+                    flat[2 * n] = place.get().u();
+                    flat[2 * n + 1] = -place.get().v(); // seen from the side it is laid from
+                    n++;
+                }
+                if (lost || place.isEmpty()) {
+                    missing += distance(before, p);
+                }
+                lost = place.isEmpty();
+                System.arraycopy(p, 0, before, 0, 3);
+            }
+            if (n >= 3) {
+                outlines.add(Arrays.copyOf(flat, 2 * n));
+            }
+        }
+        outlines.sort(Comparator.comparingDouble(o -> -Math.abs(Outlines.area(o))));
+        return new FlatPattern(
+                ply.name(),
+                outlines,
+                List.of(),
+                new double[] {0, 0},
+                Directions.nominal(mesh, start.element(), ply) + start.turned(),
+                NONE,
+                missing);
+    }
+}

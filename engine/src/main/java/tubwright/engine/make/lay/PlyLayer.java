@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.make.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import tubwright.engine.make.ply.LaidPly;
+import tubwright.engine.make.ply.PlyPlan;
+import tubwright.engine.mesh.Mesh;
+import tubwright.engine.mesh.MeshSettings;
+import tubwright.engine.mesh.Mesher;
+import tubwright.engine.mesh.Region;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.DirectSolver;
+import tubwright.numerics.Parallel;
+
+/** Lays every ply of a tub: cloth as a net, everything else flattened, on all cores. */
+public final class PlyLayer {
+    /** Edge length of the mesh plies are laid on, m: fine enough for a cutter's outline. */
+    public static final double USUAL_SIZE = 0.015;
+
+    private PlyLayer() {}
+
+    /** Hears of every ply that lies, from any thread, and may stop the work. */
+    public interface Progress {
+        /** One more ply lies. */
+        void laid(LaidPly ply, int done, int all);
+
+        /** Whether to stop before the next ply. */
+        default boolean cancelled() {
+            return false;
+        }
+    }
+
+    /**
+     * Lays the plies of a tub on a mesh of this size.
+     *
+     * @throws CancellationException when the listener says stop
+     */
+    public static LaidTub lay(Tub tub, double size, DirectSolver solver, Progress progress) {
+        Mesh mesh = Mesher.mesh(tub.shape(), tub.layout(), MeshSettings.of(size));
+        PlyPlan plan = PlyPlan.of(tub, mesh);
+        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size));
+        SheetLayer sheet = new SheetLayer(mesh, solver);
+        int all = plan.plies().size();
+        DrapedPly[] draped = new DrapedPly[all];
+        AtomicInteger done = new AtomicInteger();
+        Parallel.run(all, i -> {
+            if (progress.cancelled()) {
+                throw new CancellationException("stopped");
+            }
+            LaidPly ply = plan.plies().get(i);
+            boolean onSkin = mesh.region(ply.elements()[0]).surface() == Region.Surface.SKIN;
+            boolean drapes = ply.cloth() && onSkin && Advice.area(mesh, ply) > Advice.CRUMB;
+            DrapedPly laid = drapes ? cloth.lay(ply) : sheet.lay(ply);
+            draped[i] = Advice.on(mesh, laid);
+            progress.laid(ply, done.incrementAndGet(), all);
+        });
+        return new LaidTub(tub, mesh, new ArrayList<>(List.of(draped)));
+    }
+}

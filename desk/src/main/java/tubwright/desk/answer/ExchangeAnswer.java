@@ -3,6 +3,7 @@ package tubwright.desk.answer;
 
 import java.util.List;
 import java.util.Optional;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.trim.ExchangeCurve;
 
 /**
@@ -16,6 +17,9 @@ import tubwright.engine.trim.ExchangeCurve;
  * @param readings the curve read at a row of masses
  * @param marks the design as it is, its other variants, the choice
  * @param chosen index of the chosen point, if one was chosen
+ * @param foretold torsional stiffness of each point between the case's stations, with its spread, as its makers build it;
+ *     empty where no calibration was used
+ * @param calibrated the calibration used
  * @param unknowns of the mesh
  * @param stamp time
  * @param version of the program
@@ -29,12 +33,15 @@ public record ExchangeAnswer(
         List<ExchangeCurve.Reading> readings,
         List<Mark> marks,
         Optional<Integer> chosen,
+        List<LayupForecast.Foretold> foretold,
+        Optional<RunAnswer.Calibrated> calibrated,
         int unknowns,
         String stamp,
         String version) {
     public ExchangeAnswer {
         readings = List.copyOf(readings);
         marks = List.copyOf(marks);
+        foretold = List.copyOf(foretold);
     }
 
     /**

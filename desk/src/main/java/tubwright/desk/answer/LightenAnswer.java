@@ -20,6 +20,7 @@ import tubwright.engine.trim.Lightened;
  * @param alone zones without a neighbour in their piece, for which the rules between neighbours say nothing
  * @param massTarget most the design allows, kg, if it says so
  * @param scatter what hangs on the material data, if that was asked
+ * @param foretold the lightest as its makers build it, where a test has told how they do
  * @param unknowns of the mesh
  * @param version of the program
  */
@@ -35,6 +36,7 @@ public record LightenAnswer(
         List<String> alone,
         OptionalDouble massTarget,
         Optional<Scatter> scatter,
+        Optional<ForetoldTub> foretold,
         int unknowns,
         String version) {
     public LightenAnswer {

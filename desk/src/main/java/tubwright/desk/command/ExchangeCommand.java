@@ -84,6 +84,9 @@ final class ExchangeCommand implements Callable<Integer> {
     private String time = "3 min";
 
     @Mixin
+    private CalibrationOption calibrated;
+
+    @Mixin
     private WriteOptions write;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
@@ -151,7 +154,7 @@ final class ExchangeCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private ExchangeWork.Request request() {
+    private ExchangeWork.Request request() throws IOException {
         double low = share("--from", from);
         double high = share("--to", to);
         if (!(low < high)) {
@@ -171,7 +174,8 @@ final class ExchangeCommand implements Callable<Integer> {
                 points,
                 choose.map(c -> share("--choose", c)),
                 fewest.map(OptionalInt::of).orElseGet(OptionalInt::empty),
-                seconds);
+                seconds,
+                calibrated.read(options.folder()));
     }
 
     private static double share(String option, String text) {

@@ -109,6 +109,9 @@ final class LightenCommand implements Callable<Integer> {
     private Optional<Integer> solves = Optional.empty();
 
     @Mixin
+    private CalibrationOption calibrated;
+
+    @Mixin
     private WriteOptions write;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
@@ -194,7 +197,7 @@ final class LightenCommand implements Callable<Integer> {
         };
     }
 
-    private LightenWork.Request request() {
+    private LightenWork.Request request() throws IOException {
         if (fewest.filter(n -> n < 1).isPresent()) {
             throw new UserMistake("--fewest " + fewest.get() + ": a skin keeps at least one ply");
         }
@@ -224,7 +227,8 @@ final class LightenCommand implements Callable<Integer> {
                 margin.map(m -> share("--margin", m)).orElse(0.0),
                 scatter.map(m -> OptionalDouble.of(share("--scatter", m))).orElse(OptionalDouble.empty()),
                 solves.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                quantity("--time", time, Dimension.TIME));
+                quantity("--time", time, Dimension.TIME),
+                calibrated.read(options.folder()));
     }
 
     private static double quantity(String option, String text, Dimension dimension) {

@@ -80,12 +80,8 @@ final class RunCommand implements Callable<Integer> {
                     "Also buckling factors of every case and natural frequencies, even where the design does not ask.")
     private boolean stability;
 
-    @Option(
-            names = "--calibrated",
-            description =
-                    "Compute the tub as its makers build it: with what \"rig explain --keep\" has learnt from a test,"
-                            + " DIR/rig/calibration.json.")
-    private boolean calibrated;
+    @Mixin
+    private CalibrationOption calibrated;
 
     @Option(
             names = "--name",
@@ -108,7 +104,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         OptionalDouble size = MeshSize.of(mesh);
         Path target = target();
-        Optional<Calibration> learnt = calibration();
+        Optional<Calibration> learnt = calibrated.read(folder());
         try (Progress progress = new Progress(terminal)) {
             progress.stage("reading " + place);
             Workbench.Draft draft = bench.read(place);
@@ -142,19 +138,6 @@ final class RunCommand implements Callable<Integer> {
             }
         }
         return ExitCode.DONE;
-    }
-
-    private Optional<Calibration> calibration() throws IOException {
-        if (!calibrated) {
-            return Optional.empty();
-        }
-        Path file = CalibrationFile.of(folder());
-        Optional<Calibration> found = CalibrationFile.read(file);
-        if (found.isEmpty()) {
-            throw new UserMistake(file + ": there is no calibration; make one with\n    tubwright rig explain "
-                    + folder() + " readings.csv --keep");
-        }
-        return found;
     }
 
     private Path folder() {

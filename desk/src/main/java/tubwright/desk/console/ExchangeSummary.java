@@ -1,15 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.console;
 
+import static tubwright.desk.text.Conversions.perDegree;
 import static tubwright.desk.text.Figures.fixed;
+import static tubwright.desk.text.Figures.plusMinus;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.ExchangeAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.console.Terminal.Look;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.trim.ExchangeCurve;
 
 /** The curve of mass against stiffness on the console. */
@@ -25,8 +29,15 @@ public final class ExchangeSummary {
         lines.add("");
         lines.add(terminal.look(Look.STRONG, answer.tub()) + "  " + answer.variant() + ", case " + answer.loading());
         lines.add("");
-        TextTable table = new TextTable(false, false, false, false, true);
-        table.row("at least " + unit.text(), "lightest, kg", "nothing below, kg", "gap, %", "");
+        TextTable table = new TextTable(false, false, false, false, false, true);
+        boolean asBuilt = !answer.foretold().isEmpty();
+        table.row(
+                "at least " + unit.text(),
+                "lightest, kg",
+                "nothing below, kg",
+                "gap, %",
+                asBuilt ? "between sections, N·m/deg" : "",
+                "");
         List<ExchangeCurve.Point> points = answer.curve().points();
         Optional<Integer> chosen = answer.chosen();
         for (int k = 0; k < points.size(); k++) {
@@ -36,6 +47,7 @@ public final class ExchangeSummary {
                     fixed(point.found().mass(), 3, " "),
                     fixed(point.found().bound(), 3, " "),
                     fixed(100 * point.found().gap(), 2, " "),
+                    asBuilt ? interval(answer.foretold().get(k)) : "",
                     chosen.equals(Optional.of(k)) ? "chosen" : "");
         }
         add(terminal, table, lines);
@@ -59,6 +71,13 @@ public final class ExchangeSummary {
         }
         add(terminal, table, lines);
         lines.add("");
+        answer.calibrated().ifPresent(c -> {
+            lines.addAll(Wrap.lines(
+                    CalibratedWords.of(c) + " ± between sections holds the built tub's stiffness with 95 % chance.",
+                    "  ",
+                    WIDTH));
+            lines.add("");
+        });
         lines.addAll(Wrap.lines(
                 "Stiffness is between loaded and held hardpoints. \"Nothing below\" is proved for this mesh ("
                         + fixed(answer.unknowns(), 0, " ")
@@ -66,6 +85,10 @@ public final class ExchangeSummary {
                 "  ",
                 WIDTH));
         return lines;
+    }
+
+    private static String interval(LayupForecast.Foretold foretold) {
+        return plusMinus(perDegree(foretold.stiffness()), perDegree(foretold.expanded()), " ");
     }
 
     private static void add(Terminal terminal, TextTable table, List<String> lines) {

@@ -7,6 +7,7 @@ import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
 import java.util.List;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.console.Terminal.Look;
@@ -66,6 +67,11 @@ public final class LightenSummary {
         }
         lines.addAll(table.lines(terminal));
         lines.add("");
+        answer.foretold().ifPresent(f -> {
+            lines.addAll(Wrap.lines("As built: " + f.words(" ") + ".", "  ", WIDTH));
+            lines.addAll(Wrap.lines(CalibratedWords.of(f.calibrated()), "  ", WIDTH));
+            lines.add("");
+        });
         if (answer.changes().isEmpty()) {
             lines.add("  Nothing can go.");
         }

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.export;
 
+import static tubwright.desk.text.Conversions.perDegree;
+
 import java.util.Locale;
 import tubwright.desk.answer.ExchangeAnswer;
 import tubwright.desk.answer.StiffnessUnit;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.trim.ExchangeCurve;
 
 /** The curve of mass against stiffness as comma-separated values (RFC 4180), units in the headings. */
@@ -15,8 +18,10 @@ public final class ExchangeCsv {
         StiffnessUnit unit = answer.unit();
         String u = unit.text();
         StringBuilder text = new StringBuilder("what,stiffness asked (" + u
-                + "),mass (kg),no lighter than (kg),stiffness at least (" + u + "),at most (" + u + ")\r\n");
-        for (ExchangeCurve.Point point : answer.curve().points()) {
+                + "),mass (kg),no lighter than (kg),stiffness at least (" + u + "),at most (" + u
+                + "),as built between sections (N·m/deg),± 95 % (N·m/deg)\r\n");
+        for (int k = 0; k < answer.curve().points().size(); k++) {
+            ExchangeCurve.Point point = answer.curve().points().get(k);
             text.append("point,")
                     .append(number(unit.of(point.asked())))
                     .append(',')
@@ -27,6 +32,7 @@ public final class ExchangeCsv {
                     .append(number(unit.of(point.reached().low())))
                     .append(',')
                     .append(number(unit.of(point.reached().high())))
+                    .append(asBuilt(answer, k))
                     .append("\r\n");
         }
         for (ExchangeCurve.Reading reading : answer.readings()) {
@@ -38,7 +44,7 @@ public final class ExchangeCsv {
                             .orElse(""))
                     .append(',')
                     .append(Double.isFinite(reading.atMost()) ? number(unit.of(reading.atMost())) : "")
-                    .append("\r\n");
+                    .append(",,\r\n");
         }
         for (ExchangeAnswer.Mark mark : answer.marks()) {
             String stiffness = number(unit.of(mark.stiffness()));
@@ -50,9 +56,17 @@ public final class ExchangeCsv {
                     .append(stiffness)
                     .append(',')
                     .append(stiffness)
-                    .append("\r\n");
+                    .append(",,\r\n");
         }
         return text.toString();
+    }
+
+    private static String asBuilt(ExchangeAnswer answer, int point) {
+        if (answer.foretold().isEmpty()) {
+            return ",,";
+        }
+        LayupForecast.Foretold foretold = answer.foretold().get(point);
+        return "," + number(perDegree(foretold.stiffness())) + "," + number(perDegree(foretold.expanded()));
     }
 
     private static String number(double value) {

@@ -25,6 +25,9 @@ public final class ExchangeJson {
                 json.writeNumberProperty("massBound_kg", point.found().bound());
                 TrimJson.interval(json, "reached_" + unit, point.reached());
                 json.writeNumberProperty("solves", point.found().solves());
+                if (!answer.foretold().isEmpty()) {
+                    TrimJson.foretold(json, answer.foretold().get(k));
+                }
                 json.writeBooleanProperty("chosen", answer.chosen().equals(java.util.Optional.of(k)));
                 json.writeEndObject();
             }
@@ -51,6 +54,7 @@ public final class ExchangeJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            answer.calibrated().ifPresent(c -> TrimJson.calibrated(json, c));
             json.writeStringProperty("caution", RunAnswer.CAUTION);
             json.writeEndObject();
         });

@@ -8,6 +8,7 @@ import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.desk.answer.WhatIfAnswer;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.trim.Guard;
 import tubwright.engine.trim.Interval;
 import tubwright.engine.trim.LayupCheck;
@@ -144,6 +145,24 @@ public final class TrimJson {
                 strings(json, "loose", s.loose());
                 json.writeEndObject();
             });
+            answer.foretold().ifPresent(f -> {
+                json.writeObjectPropertyStart("asBuilt");
+                foretold(json, f.stiffness());
+                json.writeNumberProperty("mass_kg", f.mass());
+                if (Double.isFinite(f.testedMass())) {
+                    json.writeNumberProperty("testedMass_kg", f.testedMass());
+                }
+                f.weakest().ifPresent(w -> {
+                    json.writeObjectPropertyStart("weakest");
+                    json.writeStringProperty("case", w.load());
+                    json.writeStringProperty("zone", w.zone());
+                    json.writeStringProperty("check", w.check());
+                    json.writeNumberProperty("reserveFactor", w.value());
+                    json.writeEndObject();
+                });
+                calibrated(json, f.calibrated());
+                json.writeEndObject();
+            });
             json.writeArrayPropertyStart("targets");
             for (int g = 0; g < answer.goals().size(); g++) {
                 LightenAnswer.Goal goal = answer.goals().get(g);
@@ -193,6 +212,21 @@ public final class TrimJson {
         json.writeStringProperty("tub", tub);
         json.writeStringProperty("variant", variant);
         json.writeStringProperty("case", loading);
+    }
+
+    /** Torsional stiffness of a tub as its makers build it. */
+    static void foretold(JsonGenerator json, LayupForecast.Foretold foretold) {
+        json.writeNumberProperty("sectionStiffnessAsBuilt_N_m_per_rad", foretold.stiffness());
+        json.writeNumberProperty("sectionStiffnessAsBuiltExpanded95_N_m_per_rad", foretold.expanded());
+    }
+
+    /** The calibration that was put on the tub. */
+    static void calibrated(JsonGenerator json, RunAnswer.Calibrated calibrated) {
+        json.writeObjectPropertyStart("calibration");
+        json.writeStringProperty("testedTub", calibrated.tested());
+        json.writeStringProperty("readings", calibrated.source());
+        json.writeStringProperty("computed", calibrated.stamp());
+        json.writeEndObject();
     }
 
     private static void guards(JsonGenerator json, String name, List<Guard> guards) {

@@ -2,14 +2,19 @@
 package tubwright.desk.report;
 
 import static tubwright.desk.report.Html.escape;
+import static tubwright.desk.text.Conversions.perDegree;
 import static tubwright.desk.text.Figures.NARROW_SPACE;
 import static tubwright.desk.text.Figures.fixed;
+import static tubwright.desk.text.Figures.plusMinus;
 import static tubwright.desk.text.Figures.significant;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.ExchangeAnswer;
 import tubwright.desk.answer.StiffnessUnit;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.trim.ExchangeCurve;
 
 /** Mass against stiffness as one page of HTML, and its drawing by itself. */
@@ -121,21 +126,35 @@ public final class ExchangePage {
         Note.cell(cells, "unknowns", fixed(answer.unknowns(), 0, NARROW_SPACE));
         return "<header><div class=\"name\"><p class=\"kicker\">Mass against stiffness</p><h1>" + escape(answer.tub())
                 + "</h1><p>Stiffness is counted between loaded and held hardpoints. Strength, buckling and vibration are"
-                + " not looked at.</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
+                + " not looked at.</p>"
+                + answer.calibrated()
+                        .map(c -> "<p>" + escape(CalibratedWords.of(c)) + "</p>")
+                        .orElse("")
+                + "</div><dl class=\"block\">" + cells + "</dl></header>\n";
     }
 
     private static String byStiffness(ExchangeAnswer answer) {
-        StringBuilder rows = table("at least, " + answer.unit().text(), "lightest, kg", "nothing below, kg", "gap, %");
+        boolean asBuilt = !answer.foretold().isEmpty();
+        List<String> heads = new ArrayList<>(
+                List.of("at least, " + answer.unit().text(), "lightest, kg", "nothing below, kg", "gap, %"));
+        if (asBuilt) {
+            heads.add("as built, between sections, N·m/deg (95 %)");
+        }
+        StringBuilder rows = table(heads.toArray(String[]::new));
         List<ExchangeCurve.Point> points = answer.curve().points();
         for (int k = 0; k < points.size(); k++) {
             ExchangeCurve.Point point = points.get(k);
-            row(
-                    rows,
+            List<String> cells = new ArrayList<>(List.of(
                     stiffness(answer, point.asked()),
                     fixed(point.found().mass(), 3, NARROW_SPACE)
                             + (answer.chosen().equals(Optional.of(k)) ? " (chosen)" : ""),
                     fixed(point.found().bound(), 3, NARROW_SPACE),
-                    fixed(100 * point.found().gap(), 2, NARROW_SPACE));
+                    fixed(100 * point.found().gap(), 2, NARROW_SPACE)));
+            if (asBuilt) {
+                LayupForecast.Foretold foretold = answer.foretold().get(k);
+                cells.add(plusMinus(perDegree(foretold.stiffness()), perDegree(foretold.expanded()), NARROW_SPACE));
+            }
+            row(rows, cells.toArray(String[]::new));
         }
         return rows.append("</tbody></table>").toString();
     }

@@ -7,6 +7,7 @@ import static tubwright.desk.text.Figures.fixed;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.List;
+import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.trim.Lightened;
@@ -36,13 +37,21 @@ public final class LightenPage {
                 answer.tub() + ": weight back",
                 head,
                 List.of(
-                        new Section("What to lay up otherwise", "", changes(answer)),
+                        new Section("What to lay up otherwise", "", asBuilt(answer) + changes(answer)),
                         new Section("Targets", "", targets(answer)),
                         new Section(
                                 "Best mass and bound",
                                 "How they came together.",
                                 "<figure>" + chart(found.history()) + "</figure>")),
                 "");
+    }
+
+    /** The tub as its makers build it, where a test has told how they do. */
+    private static String asBuilt(LightenAnswer answer) {
+        return answer.foretold()
+                .map(f -> "<p><strong>" + escape("As built: " + f.words(NARROW_SPACE)) + ".</strong> "
+                        + escape(CalibratedWords.of(f.calibrated())) + "</p>\n")
+                .orElse("");
     }
 
     private static String changes(LightenAnswer answer) {

@@ -13,8 +13,6 @@ import tubwright.engine.material.Material;
 import tubwright.engine.material.MaterialLibrary;
 import tubwright.engine.response.Study;
 import tubwright.engine.response.VariantAnswer;
-import tubwright.engine.rig.explain.Calibration;
-import tubwright.engine.rig.explain.Doubts;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.StructureException;
@@ -88,7 +86,7 @@ public final class EngineWorkbench implements Workbench {
                     names.stream().map(n -> design.variant(n).orElseThrow()).toList();
             List<VariantAnswer> answers = new ArrayList<>();
             for (int v = 0; v < chosen.size(); v++) {
-                Tub tub = only(built(chosen.get(v).tub(), request), request.cases());
+                Tub tub = only(AsBuilt.of(chosen.get(v).tub(), request.calibration()), request.cases());
                 double factor = request.meshSize().orElse(tub.meshSize()) / tub.meshSize();
                 List<Double> sizes = (request.quick() ? QUICK_SIZES : Study.USUAL_SIZES)
                         .stream().map(s -> s * factor).toList();
@@ -109,21 +107,6 @@ public final class EngineWorkbench implements Workbench {
                 }
             }
             return Gathering.of(design, chosen, answers, request);
-        }
-
-        /** The tub as a test says that its makers build it. */
-        private static Tub built(Tub tub, Request request) {
-            if (request.calibration().isEmpty()) {
-                return tub;
-            }
-            Case.Torsion loading = tub.cases().stream()
-                    .filter(Case.Torsion.class::isInstance)
-                    .map(Case.Torsion.class::cast)
-                    .findFirst()
-                    .orElseThrow(() -> new UserMistake("variant \"" + tub.variant() + "\" has no torsion case, which a"
-                            + " calibration belongs to\n    run it without --calibrated"));
-            Calibration known = request.calibration().get().on(tub, loading);
-            return Doubts.applied(tub, loading, known.doubts(), known.mean());
         }
 
         /** The tub with the wanted cases alone; all where none is named. */

@@ -9,6 +9,8 @@ import tubwright.desk.answer.ExchangeAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.design.Design;
 import tubwright.engine.response.Study;
+import tubwright.engine.rig.explain.Calibration;
+import tubwright.engine.rig.explain.LayupForecast;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Structure;
@@ -41,6 +43,7 @@ public final class ExchangeWork {
      * @param choice share of the present stiffness to be marked and written
      * @param fewest plies each skin keeps; empty for the design's own rule
      * @param seconds to spend on all points together
+     * @param calibration what a test has taught, to be put on the tubs
      */
     public record Request(
             TrimWork.Request on,
@@ -49,7 +52,8 @@ public final class ExchangeWork {
             int points,
             Optional<Double> choice,
             OptionalInt fewest,
-            double seconds) {}
+            double seconds,
+            Optional<Calibration> calibration) {}
 
     /**
      * Draws the curve.
@@ -64,7 +68,7 @@ public final class ExchangeWork {
             Workbench.Listener listener,
             java.util.function.BooleanSupplier stop) {
         Design.Variant variant = TrimWork.variant(design, request.on);
-        Tub tub = variant.tub();
+        Tub tub = AsBuilt.of(variant.tub(), request.calibration);
         Case loading = TrimWork.loading(tub, request.on.loading());
         DirectSolver solver = Solvers.best();
         try {
@@ -83,6 +87,9 @@ public final class ExchangeWork {
                     marks.add(new ExchangeAnswer.Mark(
                             "chosen", point.found().mass(), point.reached().low()));
                 });
+                List<LayupForecast.Foretold> foretold = request.calibration
+                        .map(c -> foretold(variant.tub(), tub, loading, curve, c, request, listener, solver))
+                        .orElse(List.of());
                 return new ExchangeAnswer(
                         design.name(),
                         variant.name(),
@@ -92,6 +99,8 @@ public final class ExchangeWork {
                         readings(curve),
                         marks,
                         chosen,
+                        foretold,
+                        request.calibration.map(AsBuilt::words),
                         structure.unknowns(),
                         stamp,
                         version);
@@ -99,6 +108,28 @@ public final class ExchangeWork {
         } catch (StructureException | ShapeException fault) {
             throw design.explain(fault);
         }
+    }
+
+    /** Each point as its makers build it. */
+    private static List<LayupForecast.Foretold> foretold(
+            Tub designed,
+            Tub built,
+            Case loading,
+            ExchangeCurve curve,
+            Calibration calibration,
+            Request request,
+            Workbench.Listener listener,
+            DirectSolver solver) {
+        listener.stage("how sure the stiffness of each point is");
+        LayupForecast forecast =
+                AsBuilt.forecast(designed, loading, calibration, TrimWork.meshSize(designed, request.on), solver);
+        List<LayupForecast.Foretold> result = new ArrayList<>();
+        for (ExchangeCurve.Point point : curve.points()) {
+            listener.stage("how sure its stiffness is: point " + (result.size() + 1) + " of "
+                    + curve.points().size());
+            result.add(forecast.of(AsBuilt.with(built, point.found().layup())));
+        }
+        return result;
     }
 
     private static ExchangeCurve curve(
@@ -165,7 +196,7 @@ public final class ExchangeWork {
             DirectSolver solver) {
         List<ExchangeAnswer.Mark> marks = new ArrayList<>();
         for (Design.Variant variant : design.variants()) {
-            Tub tub = variant.tub();
+            Tub tub = AsBuilt.of(variant.tub(), request.calibration);
             Optional<Case> same =
                     tub.cases().stream().filter(c -> c.name().equals(loading)).findFirst();
             if (variant.name().equals(worked.name()) || same.isEmpty()) {

@@ -26,7 +26,6 @@ import tubwright.engine.response.CaseBuckling;
 import tubwright.engine.response.Stability;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.response.Vibrations;
-import tubwright.engine.rig.explain.Calibration;
 import tubwright.engine.shape.Opening;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.shape.Wall;
@@ -72,20 +71,9 @@ public final class Gathering {
                 layups,
                 materials,
                 joints,
-                request.calibration().map(Gathering::calibrated),
+                request.calibration().map(AsBuilt::words),
                 warnings(design, materials),
                 files);
-    }
-
-    private static RunAnswer.Calibrated calibrated(Calibration calibration) {
-        List<RunAnswer.Calibrated.Factor> factors = new ArrayList<>();
-        for (int i = 0; i < calibration.doubts().size(); i++) {
-            factors.add(new RunAnswer.Calibrated.Factor(
-                    calibration.doubts().get(i).name(),
-                    Math.exp(calibration.mean()[i]),
-                    Math.sqrt(calibration.covariance()[i][i])));
-        }
-        return new RunAnswer.Calibrated(calibration.tested(), calibration.source(), calibration.stamp(), factors);
     }
 
     /** Warnings of the design, and one about values nobody has looked up. */

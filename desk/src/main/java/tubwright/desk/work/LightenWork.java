@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import tubwright.desk.answer.ForetoldTub;
 import tubwright.desk.answer.LightenAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.design.Design;
@@ -17,6 +18,7 @@ import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.Reference;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.response.Study;
+import tubwright.engine.rig.explain.Calibration;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Structure;
@@ -52,6 +54,7 @@ public final class LightenWork {
      * @param scatter share by which stiffness of materials may be off; empty where that is not asked
      * @param solves exact solutions allowed; empty for the usual
      * @param seconds to spend
+     * @param calibration what a test has taught, to be put on the tub
      */
     public record Request(
             TrimWork.Request on,
@@ -62,7 +65,8 @@ public final class LightenWork {
             double margin,
             OptionalDouble scatter,
             OptionalInt solves,
-            double seconds) {
+            double seconds,
+            Optional<Calibration> calibration) {
         public Request {
             also = new LinkedHashMap<>(also);
             cores = List.copyOf(cores);
@@ -89,7 +93,7 @@ public final class LightenWork {
     /** Finds the lightest layup. */
     public static LightenAnswer lighten(Design design, Request request, String version, Watcher watcher) {
         Design.Variant variant = TrimWork.variant(design, request.on);
-        Tub tub = variant.tub();
+        Tub tub = AsBuilt.of(variant.tub(), request.calibration);
         List<Case> cases = new ArrayList<>(List.of(TrimWork.loading(tub, request.on.loading())));
         request.also.keySet().forEach(name -> cases.add(TrimWork.loading(tub, Optional.of(name))));
         List<LoadedTub> loaded = new ArrayList<>();
@@ -121,6 +125,9 @@ public final class LightenWork {
                 throw new UserMistake(emptied.getMessage() + "\n    change the stack, or what \"layup rules:\" asks");
             }
             watcher.stage("solving the chosen layup anew");
+            Layup chosen = found.layup();
+            Optional<ForetoldTub> foretold = request.calibration.map(
+                    c -> foretold(variant.tub(), tub, cases.getFirst(), chosen, c, request, watcher, solver));
             return new LightenAnswer(
                     design.name(),
                     variant.name(),
@@ -137,6 +144,7 @@ public final class LightenWork {
                             .map(l -> OptionalDouble.of(l.si()))
                             .orElse(OptionalDouble.empty()),
                     scatter,
+                    foretold,
                     structure.unknowns(),
                     version);
         } catch (StructureException | ShapeException fault) {
@@ -144,6 +152,21 @@ public final class LightenWork {
         } finally {
             loaded.forEach(LoadedTub::close);
         }
+    }
+
+    private static ForetoldTub foretold(
+            Tub designed,
+            Tub built,
+            Case loading,
+            Layup layup,
+            Calibration calibration,
+            Request request,
+            Watcher watcher,
+            DirectSolver solver) {
+        watcher.stage("how sure its stiffness is");
+        double size = TrimWork.meshSize(designed, request.on);
+        return AsBuilt.foretold(
+                AsBuilt.forecast(designed, loading, calibration, size, solver), built, layup, calibration, size);
     }
 
     private static Lighten.Budget budget(Request request, double share) {

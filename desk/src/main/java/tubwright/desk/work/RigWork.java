@@ -40,7 +40,7 @@ import tubwright.numerics.solver.Solvers;
 /** Plans torsion tests, explains them and foretells the next tub. */
 public final class RigWork {
     /** How much coarser the mesh for derivatives is. */
-    private static final double DERIVATIVE = 2;
+    static final double DERIVATIVE = 2;
 
     private RigWork() {}
 
@@ -134,7 +134,7 @@ public final class RigWork {
         return on(design, request, (variant, loading, size) -> {
             Tub tub = variant.tub();
             listener.stage("how far the mesh may be off");
-            double error = meshError(tub, loading, size, stiffness(tub, loading, size));
+            double error = meshError(tub, loading, size);
             listener.stage("the next tub, as this works builds");
             Calibration known = calibration.map(c -> c.on(tub, loading)).orElse(Calibration.none(tub, loading));
             NextTub next = NextTub.of(
@@ -187,7 +187,7 @@ public final class RigWork {
         return laminates.get(zone);
     }
 
-    private static Optional<Reserve> weakest(Tub tub, Structure structure) {
+    static Optional<Reserve> weakest(Tub tub, Structure structure) {
         List<Case> loads =
                 tub.cases().stream().filter(Case.Loads.class::isInstance).toList();
         if (loads.isEmpty()) {
@@ -199,6 +199,11 @@ public final class RigWork {
                 structure.mesh().regions().stream().map(tub::laminate).toArray(Laminate[]::new);
         return Reserves.of(fitted, laminates, solutions, StrengthBasis.USUAL).rows().stream()
                 .findFirst();
+    }
+
+    /** Share by which a mesh may be off. */
+    static double meshError(Tub tub, Case.Torsion loading, double size) {
+        return meshError(tub, loading, size, stiffness(tub, loading, size));
     }
 
     /** Share by which a mesh may be off: for second order the change from a mesh √2 coarser is the error left. */

@@ -199,6 +199,60 @@ class RigRoundTripTest {
         assertTrue(Files.readString(folder.resolve("runs/latest/report.html")).contains("As built, not as designed"));
     }
 
+    /** What is lightened is the tub as built, and the interval is that of a prediction of the same tub. */
+    @Test
+    @Order(6)
+    void whatIsLightenedIsTheTubAsBuiltAndHasAnInterval() throws IOException {
+        List<String> words = List.of(
+                "lighten", folder.toString(), "--calibrated", "--keep", "80 %", "--time", "2 s", "--mesh", "60 mm");
+        List<String> printed = new ArrayList<>(words);
+        printed.add("--json");
+        Typed typed = Typed.on(new EngineWorkbench(), printed.toArray(String[]::new));
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JsonMapper.builder().build().readTree(typed.out());
+        JsonNode built = root.path("asBuilt");
+        double stiffness = built.path("sectionStiffnessAsBuilt_N_m_per_rad").asDouble();
+        assertEquals(root.at("/targets/0/sectionStiffnessAfter_N_m_per_rad").asDouble(), stiffness, 1e-3 * stiffness);
+        double share =
+                built.path("sectionStiffnessAsBuiltExpanded95_N_m_per_rad").asDouble() / stiffness;
+        assertTrue(share > 0.003 && share < 0.1, "± " + share);
+        assertEquals("filled.csv", built.at("/calibration/readings").asString());
+        assertEquals(root.path("mass_kg").asDouble(), built.path("mass_kg").asDouble(), 1e-3);
+        String page = Files.readString(folder.resolve("runs/lighten/lighten.html"));
+        assertTrue(page.contains("as heavy as the tub that was tested"), "the rules of this box let nothing go");
+    }
+
+    @Test
+    @Order(6)
+    void theExchangeCurveCarriesIntervalsWhenCalibrated() throws IOException {
+        Typed typed = Typed.on(
+                new EngineWorkbench(),
+                "exchange",
+                folder.toString(),
+                "--calibrated",
+                "--points",
+                "2",
+                "--time",
+                "2 s",
+                "--mesh",
+                "60 mm");
+        assertEquals(0, typed.code(), typed.err());
+        assertTrue(typed.out().contains("between sections, N·m/deg"), typed.out());
+        assertTrue(typed.out().contains("says of its makers"), typed.out());
+        JsonNode points = JsonMapper.builder()
+                .build()
+                .readTree(Files.readString(folder.resolve("runs/exchange/answer.json")))
+                .path("points");
+        for (JsonNode point : points.valueStream().toList()) {
+            double share =
+                    point.path("sectionStiffnessAsBuiltExpanded95_N_m_per_rad").asDouble()
+                            / point.path("sectionStiffnessAsBuilt_N_m_per_rad").asDouble();
+            assertTrue(share > 0.003 && share < 0.1, "± " + share);
+        }
+        assertTrue(
+                Files.readString(folder.resolve("runs/exchange/exchange.csv")).contains("± 95 % (N·m/deg)"));
+    }
+
     @Test
     @Order(6)
     void withoutACalibrationARunSaysHowToMakeOne() throws IOException {

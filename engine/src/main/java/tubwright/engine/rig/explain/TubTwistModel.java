@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntPredicate;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.response.Study;
 import tubwright.engine.response.TwistReader;
@@ -121,13 +122,18 @@ public final class TubTwistModel implements TwistModel {
 
     /** Derivative of ln(stiffness) by the doubts; nothing for those of the test itself. */
     public double[] slope(double[] logarithms) {
+        return slope(logarithms, _ -> true);
+    }
+
+    /** The same for the doubts asked for alone; 0 for the others. */
+    double[] slope(double[] logarithms, IntPredicate asked) {
         if (coarse.isPresent()) {
-            return coarse.get().slope(logarithms);
+            return coarse.get().slope(logarithms, asked);
         }
         double here = stiffness(logarithms);
         double[] slope = new double[logarithms.length];
         for (int i = 0; i < slope.length; i++) {
-            if (!doubts.get(i).ofTheTest()) {
+            if (!doubts.get(i).ofTheTest() && asked.test(i)) {
                 double[] aside = logarithms.clone();
                 aside[i] -= DIFFERENCE;
                 slope[i] = Math.log(here / stiffness(aside)) / DIFFERENCE;

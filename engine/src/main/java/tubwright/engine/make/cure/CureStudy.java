@@ -14,6 +14,9 @@ import tubwright.engine.material.Ply;
 
 /** Takes a laminate through the cures of a shop and looks at what comes of it. */
 public final class CureStudy {
+    /** As usual, fewer moments kept: a drawing needs no more. */
+    private static final CureOven.Fineness FINENESS = new CureOven.Fineness(4, 0.5e-3, 180);
+
     private final CureLibrary library;
     private final CureShop shop;
 
@@ -90,10 +93,7 @@ public final class CureStudy {
         known.layers(plies, Optional.empty());
         try {
             CureHistory history = new CureOven(
-                            all,
-                            new Face.Convective(shop.toolSide()),
-                            new Face.Convective(shop.bagSide()),
-                            CureOven.Fineness.USUAL)
+                            all, new Face.Convective(shop.toolSide()), new Face.Convective(shop.bagSide()), FINENESS)
                     .run(cycle);
             List<CureCheck> checks =
                     new CureChecks(shop, cycle, history, known.resins(), known.standIns()).all(plies, overCore);
@@ -136,8 +136,7 @@ public final class CureStudy {
         String source = data.through().provenance().toString();
         if (tape) {
             ThroughThickness own = ThroughThickness.of(new Laminate(skin, laminate.reference()));
-            formula = new SpringIn(
-                    own.along(), own.through(), formula.alongShrinkage(), formula.throughShrinkage());
+            formula = new SpringIn(own.along(), own.through(), formula.alongShrinkage(), formula.throughShrinkage());
             source = "expansion by laminate theory; shrinkage: "
                     + data.throughShrinkage().provenance();
         }

@@ -55,8 +55,8 @@ class CureStudyTest {
 
     @Test
     void aThinSkinFollowsTheAirAndCuresThrough() {
-        LaminateCure cure =
-                new CureStudy(DATA, shop("carbon-epoxy", 8e-3, Order.THREE_CURES)).of("skin", solid("ud-as4-3501-6", 12));
+        LaminateCure cure = new CureStudy(DATA, shop("carbon-epoxy", 8e-3, Order.THREE_CURES))
+                .of("skin", solid("ud-as4-3501-6", 12));
         Stage stage = cure.stages().getFirst();
         assertEquals(Verdict.MET, check(stage, Subject.PEAK).verdict());
         assertTrue(check(stage, Subject.PEAK).value().orElseThrow() < 177 + 273.15 + 2, "less than 2 K over the air");
@@ -68,8 +68,8 @@ class CureStudyTest {
 
     @Test
     void aBlockOfFortyMillimetresGetsTooHotAndIsNamed() {
-        LaminateCure cure =
-                new CureStudy(DATA, shop("carbon-epoxy", 8e-3, Order.THREE_CURES)).of("lug", solid("ud-as4-3501-6", 320));
+        LaminateCure cure = new CureStudy(DATA, shop("carbon-epoxy", 8e-3, Order.THREE_CURES))
+                .of("lug", solid("ud-as4-3501-6", 320));
         CureCheck peak = check(cure.stages().getFirst(), Subject.PEAK);
         assertEquals(Verdict.MISSED, peak.verdict(), () -> "peak " + peak.value() + " of " + cure.thickness());
         assertTrue(peak.value().orElseThrow() > 190 + 273.15);
@@ -106,10 +106,12 @@ class CureStudyTest {
     void aWeakCoreIsCrushedByTheAutoclave() {
         LaminateCure weak =
                 new CureStudy(DATA, shop("steel", 8e-3, Order.ONE_SHOT)).of("flank", sandwich("al-honeycomb-1.6"));
-        assertEquals(Verdict.MISSED, check(weak.stages().getFirst(), Subject.CORE).verdict());
+        assertEquals(
+                Verdict.MISSED, check(weak.stages().getFirst(), Subject.CORE).verdict());
         LaminateCure strong =
                 new CureStudy(DATA, shop("steel", 8e-3, Order.ONE_SHOT)).of("flank", sandwich("al-honeycomb-8.1"));
-        assertEquals(Verdict.MET, check(strong.stages().getFirst(), Subject.CORE).verdict());
+        assertEquals(
+                Verdict.MET, check(strong.stages().getFirst(), Subject.CORE).verdict());
     }
 
     @Test
@@ -127,7 +129,9 @@ class CureStudyTest {
         LaminateCure cure =
                 new CureStudy(DATA, shop("steel", 8e-3, Order.THREE_CURES)).of("skin", solid("ud-t300-914c", 6));
         assertTrue(cure.stages().isEmpty());
-        assertTrue(cure.missing().getFirst().contains("'ud-t300-914c'"), cure.missing().toString());
+        assertTrue(
+                cure.missing().getFirst().contains("'ud-t300-914c'"),
+                cure.missing().toString());
     }
 
     @Test

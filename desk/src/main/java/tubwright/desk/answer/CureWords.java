@@ -32,6 +32,13 @@ public final class CureWords {
         return amount(check.subject(), check.value());
     }
 
+    /** The value of a check with its unit, in brackets where it proves nothing. */
+    public static String told(CureCheck check) {
+        boolean open = check.verdict() == CureCheck.Verdict.NOT_CHECKED
+                && check.value().isPresent();
+        return open ? "(" + value(check) + ")" : value(check);
+    }
+
     /** The limit of a check with its unit and whether it is a floor or a ceiling; "" where there is none. */
     public static String limit(CureCheck check) {
         if (check.limit().isEmpty()) {

@@ -102,9 +102,7 @@ public final class CureSummary {
         return checks(place)
                 .filter(c -> c.subject() == subject && c.value().isPresent())
                 .max(highest ? byValue : byValue.reversed())
-                .map(c -> c.verdict() == CureCheck.Verdict.NOT_CHECKED
-                        ? "(" + CureWords.value(c) + ")"
-                        : CureWords.value(c))
+                .map(CureWords::told)
                 .orElse("");
     }
 }

@@ -7,6 +7,7 @@ import static tubwright.desk.text.Figures.fixed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import tubwright.desk.answer.CureAnswer;
 import tubwright.desk.answer.CureWords;
 import tubwright.engine.make.cure.CureCheck;
@@ -34,13 +35,15 @@ public final class CurePage {
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
                 "Cure by cure",
-                "Every different laminate, thickest first. Heat goes through the thickness only: edges are cooler.",
+                "Every different laminate, thickest first. Heat goes through the thickness only. In brackets: proves"
+                        + " nothing, since another resin stands in or a limit is missing.",
                 table(answer)));
         for (CureAnswer.Place place : answer.places()) {
             sections.add(new Section(
-                    String.join(", ", place.where()),
-                    fixed(1e3 * place.cure().thickness(), 1, NARROW_SPACE) + " mm  " + place.code(),
-                    place(place.cure())));
+                    place.where().getFirst(),
+                    fixed(1e3 * place.cure().thickness(), 1, NARROW_SPACE) + " mm",
+                    "<p class=\"foot\">" + Html.escape(place.code()) + "</p>" + elsewhere(place)
+                            + place(place.cure())));
         }
         sections.add(new Section(
                 "Bends",
@@ -69,12 +72,15 @@ public final class CurePage {
         StringBuilder rows =
                 new StringBuilder("<table class=\"tight\"><thead><tr><th>laminate</th><th class=\"n\">mm</th>"
                         + "<th>cure</th><th>cycle</th><th class=\"n\">hours</th><th class=\"n\">peak</th>"
-                        + "<th class=\"n\">degree</th><th>stands</th></tr></thead><tbody>");
+                        + "<th class=\"n\">degree</th><th>missed</th></tr></thead><tbody>");
         for (CureAnswer.Place place : answer.places()) {
+            boolean first = true;
             for (Stage stage : place.cure().stages()) {
+                String name = place.where().getFirst();
                 rows.append("<tr>")
-                        .append(Html.tag("td", "", Html.escape(place.where().getFirst())))
-                        .append(Html.tag("td", "n", fixed(1e3 * place.cure().thickness(), 1, NARROW_SPACE)))
+                        .append(Html.tag("td", "", first ? Html.escape(name) : ""))
+                        .append(Html.tag(
+                                "td", "n", first ? fixed(1e3 * place.cure().thickness(), 1, NARROW_SPACE) : ""))
                         .append(Html.tag("td", "", Html.escape(stage.title())))
                         .append(Html.tag("td", "", Html.escape(stage.cycle().name())))
                         .append(Html.tag(
@@ -85,19 +91,34 @@ public final class CurePage {
                                         .orElse("")))
                         .append(Html.tag("td", "n", Html.escape(of(stage, CureCheck.Subject.PEAK))))
                         .append(Html.tag("td", "n", Html.escape(of(stage, CureCheck.Subject.DEGREE))))
-                        .append(Html.tag("td", "", stage.met() ? "nothing missed" : "missed"))
+                        .append(Html.tag("td", "", Html.escape(missed(stage))))
                         .append("</tr>");
+                first = false;
             }
         }
         return rows.append("</tbody></table>").toString();
+    }
+
+    private static String missed(Stage stage) {
+        return stage.checks().stream()
+                .filter(c -> c.verdict() == CureCheck.Verdict.MISSED)
+                .map(c -> c.subject().title())
+                .collect(Collectors.joining(", "));
     }
 
     private static String of(Stage stage, CureCheck.Subject subject) {
         return stage.checks().stream()
                 .filter(c -> c.subject() == subject)
                 .findFirst()
-                .map(CureWords::value)
+                .map(CureWords::told)
                 .orElse("");
+    }
+
+    private static String elsewhere(CureAnswer.Place place) {
+        List<String> others = place.where().subList(1, place.where().size());
+        return others.isEmpty()
+                ? ""
+                : "<p class=\"foot\">" + Html.escape("also: " + String.join(", ", others)) + "</p>";
     }
 
     private static String place(LaminateCure cure) {
@@ -157,13 +178,14 @@ public final class CurePage {
         svg.text("axis middle", (LEFT + RIGHT) / 2, BOTTOM + 38, "hours");
         svg.text("axis", LEFT - 44, TOP - 10, "°C");
         svg.text("axis end", RIGHT + 44, TOP - 10, "degree of cure");
-        curve(svg, "curve thin", history, across, up, m -> m.air() - 273.15);
+        curve(svg, "curve thin s3", history, across, up, m -> m.air() - 273.15);
         curve(svg, "curve s1", history, across, up, m -> history.leading(m) - 273.15);
         curve(svg, "curve s0", history, across, up, m -> history.lagging(m) - 273.15);
         curve(svg, "curve thin s2", history, across, degree, history::leastDegree);
         svg.text("name s1", LEFT + 10, TOP + 12, "leading place");
         svg.text("name s0", LEFT + 10, TOP + 28, "lagging place");
-        svg.text("name s2", LEFT + 10, TOP + 44, "least degree of cure");
+        svg.text("name s3", LEFT + 10, TOP + 44, "air");
+        svg.text("name s2", LEFT + 10, TOP + 60, "least degree of cure");
         return "<div class=\"chart\">" + svg.done() + "</div>";
     }
 

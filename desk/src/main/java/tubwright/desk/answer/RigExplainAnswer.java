@@ -40,10 +40,20 @@ public record RigExplainAnswer(
      * @param stamp when
      * @param stiffness predicted, N·m/rad
      * @param spread standard deviation of its logarithm
+     * @param mass foretold, kg
      * @param measured N·m/rad
+     * @param measuredSpread standard deviation of its logarithm
      * @param score how many standard deviations the test lies off
      */
-    public record Foretold(String name, String stamp, double stiffness, double spread, double measured, double score) {
+    public record Foretold(
+            String name,
+            String stamp,
+            double stiffness,
+            double spread,
+            double mass,
+            double measured,
+            double measuredSpread,
+            double score) {
         /** Whether the test fell into the 95 % interval. */
         public boolean held() {
             return Math.abs(score) <= 1.96;

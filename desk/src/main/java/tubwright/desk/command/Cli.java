@@ -84,6 +84,7 @@ public final class Cli {
                         .addSubcommand(new RigReadCommand(terminal))
                         .addSubcommand(new RigExplainCommand(terminal))
                         .addSubcommand(new RigPredictCommand(terminal))
+                        .addSubcommand(new RigRecordCommand(terminal))
                         .addSubcommand(new RigSpecimensCommand(terminal))
                         .addSubcommand(new RigScaleCommand(terminal)));
         Ansi ansi = terminal.colour() ? Ansi.ON : Ansi.OFF;

@@ -17,12 +17,14 @@ import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.RigExplainAnswer;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.RigExplainSummary;
+import tubwright.desk.console.RigExplainWords;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.KeptPrediction;
 import tubwright.desk.export.RigWorkJson;
 import tubwright.desk.export.RunFolder;
+import tubwright.desk.export.ScoredPrediction;
 import tubwright.desk.report.RigExplainNote;
 import tubwright.desk.text.Figures;
 import tubwright.desk.work.RigWork;
@@ -121,6 +123,8 @@ final class RigExplainCommand implements Callable<Integer> {
                 folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
                 folder.copy(there.toAbsolutePath().getParent(), List.of(there), "inputs");
                 folder.finish();
+                ScoredPrediction.keep(home, scores(answer));
+                RigLog.add(terminal, home, RigLog.revision(design.file()), RigExplainWords.log(answer));
                 progress.done();
                 if (printing.json()) {
                     terminal.out().print(document);
@@ -136,6 +140,25 @@ final class RigExplainCommand implements Callable<Integer> {
             }
         }
         return ExitCode.DONE;
+    }
+
+    private static List<ScoredPrediction> scores(RigExplainAnswer answer) {
+        TorsionReading reading = answer.reading();
+        return answer.foretold().stream()
+                .map(f -> new ScoredPrediction(
+                        f.name(),
+                        answer.tub(),
+                        answer.variant(),
+                        f.stamp(),
+                        f.stiffness(),
+                        f.spread(),
+                        f.measured(),
+                        f.measuredSpread(),
+                        f.mass(),
+                        reading.readings().setup().mass().orElse(Double.NaN),
+                        reading.readings().source(),
+                        answer.stamp()))
+                .toList();
     }
 
     private static RigExplainAnswer kept(Design design, RigExplainAnswer answer, Path home) throws IOException {

@@ -4,9 +4,7 @@ package tubwright.desk.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -89,12 +87,17 @@ final class RigPredictCommand implements Callable<Integer> {
                     design,
                     request,
                     calibration,
-                    fingerprint(design.file()),
+                    RigLog.fingerprint(design.file()),
                     RunCommand.stamp(),
                     Version.text(),
                     progress::stage);
             if (keep.isPresent()) {
                 answer = kept(answer, keep.get());
+                RigLog.add(
+                        terminal,
+                        options.folder(),
+                        RigLog.revision(design.file()),
+                        List.of(RigPredictSummary.line(keep.get(), answer)));
             }
             progress.done();
             if (printing.json()) {
@@ -132,14 +135,5 @@ final class RigPredictCommand implements Callable<Integer> {
                 answer.meshSize(),
                 answer.version(),
                 answer.stamp());
-    }
-
-    /** SHA-256 of the design's text, in full. */
-    private static String fingerprint(Path file) throws IOException {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

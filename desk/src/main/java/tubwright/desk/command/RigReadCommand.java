@@ -107,6 +107,14 @@ final class RigReadCommand implements Callable<Integer> {
             }
             folder.finish();
         }
+        Path design = place.resolve("tub.yaml");
+        if (Files.exists(design)) {
+            RigLog.add(
+                    terminal,
+                    place,
+                    RigLog.revision(design),
+                    answer.tests().stream().map(RigSummary::line).toList());
+        }
         if (printing.json()) {
             terminal.out().print(document);
         } else {

@@ -116,6 +116,32 @@ public final class RigExplainWords {
         return words;
     }
 
+    /** What the logbook keeps of it: the tub as built, and each prediction with its score. */
+    public static List<String> log(RigExplainAnswer answer) {
+        Explanation told = answer.explanation();
+        List<String> words = new ArrayList<>();
+        words.add("Explained " + answer.reading().readings().source() + ": as built "
+                + plusMinus(perDegree(told.calibrated()), perDegree(told.expanded()), GAP)
+                + " N·m/deg (95 %), designed "
+                + fixed(perDegree(told.predicted()), 0, GAP)
+                + (told.standingOut().isEmpty()
+                        ? "; no stretch stands out"
+                        : told.standingOut()
+                                .getFirst()
+                                .guilty()
+                                .map(g -> "; most of it: " + g.name())
+                                .orElse("; a stretch stands out that no one factor explains")));
+        answer.foretold()
+                .forEach(f -> words.add(foretold(f)
+                        + answer.reading().readings().setup().mass().stream()
+                                .filter(_ -> Double.isFinite(f.mass()))
+                                .mapToObj(m -> " Weighed " + fixed(m, 2, GAP) + " kg, foretold "
+                                        + fixed(f.mass(), 2, GAP) + ".")
+                                .findFirst()
+                                .orElse("")));
+        return words;
+    }
+
     /** How a prediction fared. */
     public static String foretold(RigExplainAnswer.Foretold each) {
         return "Foretold as \"" + each.name() + "\" (" + each.stamp() + "): "

@@ -63,6 +63,18 @@ public final class RigPredictSummary {
         return lines;
     }
 
+    /** The prediction in a line for the logbook. */
+    public static String line(String name, RigPredictAnswer answer) {
+        NextTub next = answer.prediction();
+        return "Foretold as \"" + name + "\""
+                + (answer.variant().equals("as designed") ? "" : " (" + answer.variant() + ")") + ": "
+                + plusMinus(perDegree(next.stiffness()), perDegree(next.expanded()), GAP) + " N·m/deg (95 %), "
+                + significant(answer.mass(), 4, GAP) + " kg"
+                + answer.weakest()
+                        .map(w -> ", weakest margin " + significant(w.value(), 3, GAP) + " (" + w.zone() + ")")
+                        .orElse("");
+    }
+
     private static String lighter(RigPredictAnswer answer) {
         double tested = answer.testedMass();
         if (!Double.isFinite(tested)) {

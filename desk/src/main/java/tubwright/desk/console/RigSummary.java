@@ -46,6 +46,20 @@ public final class RigSummary {
         return summary.lines;
     }
 
+    /** A test in a line for the logbook. */
+    public static String line(TorsionReading test) {
+        Estimate best = test.best();
+        return test.readings().setup().test() + ", " + test.readings().source() + ": "
+                + plusMinus(perDegree(best.stiffness()), perDegree(best.expanded()), GAP) + " N·m/deg (95 %)"
+                + (test.withoutRig().isPresent() ? ", rig taken out" : "")
+                + (test.readings().setup().mass().isPresent()
+                        ? ", weighed "
+                                + significant(test.readings().setup().mass().getAsDouble(), 4, GAP)
+                                + " kg"
+                        : "")
+                + (test.findings().isEmpty() ? "" : "; " + test.findings().size() + " words of doubt");
+    }
+
     private void test(TorsionReading test) {
         lines.add("");
         lines.add(terminal.look(Look.STRONG, test.readings().setup().test()) + "  "
@@ -60,6 +74,7 @@ public final class RigSummary {
         test.loading().ifPresent(e -> stiffness(table, "loading only", e));
         test.unloading().ifPresent(e -> stiffness(table, "unloading only", e));
         test.withoutOutliers().ifPresent(e -> stiffness(table, "without the outliers", e));
+        test.readings().setup().mass().ifPresent(m -> table.row("weighed", significant(m, 4, GAP) + " kg", "", ""));
         lines.addAll(table.lines(terminal));
         lines.add("  ± holds the true value with 95 % chance; it is made of:");
         TextTable parts = new TextTable(true, false);

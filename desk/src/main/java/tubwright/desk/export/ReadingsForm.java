@@ -19,6 +19,7 @@ public final class ReadingsForm {
                 plan.loading().name());
         line(text, "# A reading is positive when the gauge point moves up. Cycle 1 is the bed-in.");
         line(text, "test, tub only");
+        line(text, "# mass, ... kg (weigh the tub, fill in, take away the #)");
         line(text, "held station, %.0f mm", 1000 * plan.heldStation());
         line(text, "loaded station, %.0f mm", 1000 * plan.pairs().get(1).station());
         line(

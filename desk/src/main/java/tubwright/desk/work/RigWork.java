@@ -101,7 +101,9 @@ public final class RigWork {
                             k.stamp(),
                             k.stiffness(),
                             k.spread(),
+                            k.mass(),
                             measured,
+                            spread,
                             Math.log(measured / k.stiffness()) / Math.hypot(k.spread(), spread)))
                     .toList();
             return new RigExplainAnswer(

@@ -25,6 +25,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tubwright.desk.FakeBench;
 import tubwright.desk.Typed;
+import tubwright.desk.logbook.Logbook;
 import tubwright.desk.work.EngineWorkbench;
 
 /** A test planned, its form filled in, read, explained, and the next tub foretold: each step takes what the last one wrote. */
@@ -115,7 +116,7 @@ class RigRoundTripTest {
         StringBuilder filled = new StringBuilder();
         for (String line : Files.readAllLines(folder.resolve("rig/plan/readings.csv"))) {
             if (!line.matches("\\d+, [\\d.]+,.*")) {
-                filled.append(line).append('\n');
+                filled.append(line.startsWith("# mass") ? "mass, 5.6 kg" : line).append('\n');
                 continue;
             }
             String[] cells = line.split(",");
@@ -162,6 +163,41 @@ class RigRoundTripTest {
         assertTrue(Files.exists(folder.resolve("rig/calibration.json")));
         String page = Files.readString(folder.resolve("rig/explained/report.html"));
         assertTrue(page.contains("as built") && !page.contains("NaN"));
+    }
+
+    @Test
+    @Order(4)
+    void thePredictionIsScoredOnRecordAndInTheLogbook() throws IOException {
+        Typed typed = rig("record");
+        assertEquals(0, typed.code(), typed.err());
+        String said = typed.out().replaceAll("\\s+", " ");
+        // The box was foretold at 5.44 kg; 5.6 kg are 2.9 % more.
+        assertTrue(said.contains("tub 1 (filled.csv)") && said.contains("5.60 kg weighed, +2.9 %"), typed.out());
+        JsonNode scored = JsonMapper.builder()
+                .build()
+                .readTree(Files.readString(folder.resolve("rig/record.json")))
+                .path("scored");
+        assertEquals(1, scored.size(), "the same prediction and test are one score");
+        JsonNode one = scored.get(0);
+        double off = Math.log(one.path("measured_N_m_per_rad").asDouble()
+                / one.path("foretold_N_m_per_rad").asDouble());
+        double s = Math.hypot(
+                one.path("standardDeviationOfLogarithm").asDouble(),
+                one.path("standardDeviationOfLogarithmMeasured").asDouble());
+        assertEquals(off / s, one.path("score").asDouble(), 1e-9);
+        assertEquals(Math.abs(off / s) <= 1.96, one.path("held").asBoolean());
+        assertTrue(said.contains((one.path("held").asBoolean() ? "1" : "0") + " of 1 held"), said);
+        try (Logbook book = Logbook.open(folder.resolve("runs"))) {
+            List<String> lines =
+                    book.entries().stream().map(Logbook.Entry::words).toList();
+            assertEquals(4, lines.size(), lines.toString());
+            assertTrue(lines.get(0).startsWith("Foretold as \"tub 1\" (")
+                    && lines.get(0).contains("Weighed 5.60 kg"));
+            assertTrue(lines.get(1).startsWith("Explained filled.csv: as built "));
+            assertTrue(lines.get(2).startsWith("Foretold as \"tub 1\": "));
+            assertTrue(lines.get(3).startsWith("tub only, filled.csv: ")
+                    && lines.get(3).contains("weighed 5.6"));
+        }
     }
 
     @Test

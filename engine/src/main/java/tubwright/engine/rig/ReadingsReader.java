@@ -30,6 +30,7 @@ public final class ReadingsReader {
             "gauge resolution",
             "rig stiffness",
             "dummy test",
+            "mass",
             "wheel-rate torsion",
             "wanted share",
             "gauge");

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param resolution least step a displacement gauge shows, m
  * @param rig flexibility to take out
  * @param wheels stiffness in torsion that the wheel rates make, N·m/rad
+ * @param mass of the tub as weighed, kg
  * @param share of an intended shift of roll stiffness wanted to arrive
  */
 public record Setup(
@@ -25,6 +26,7 @@ public record Setup(
         double spacingUncertainty,
         double resolution,
         Optional<RigStiffness> rig,
+        OptionalDouble mass,
         OptionalDouble wheels,
         OptionalDouble share) {
 

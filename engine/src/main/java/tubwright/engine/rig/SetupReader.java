@@ -67,6 +67,7 @@ final class SetupReader {
                 length("gauge spacing uncertainty").orElse(0),
                 length("gauge resolution").orElse(0),
                 rig,
+                single("mass", Dimension.MASS),
                 single("wheel-rate torsion", Dimension.TORSIONAL_STIFFNESS),
                 single("wanted share", Dimension.DIMENSIONLESS));
     }

@@ -52,15 +52,32 @@ public final class SmallDense {
         }
     }
 
+    private static void addFour(
+            double[] row,
+            double[] b0,
+            double[] b1,
+            double[] b2,
+            double[] b3,
+            double f0,
+            double f1,
+            double f2,
+            double f3) {
+        for (int j = 0; j < row.length; j++) {
+            row[j] = Math.fma(f3, b3[j], Math.fma(f2, b2[j], Math.fma(f1, b1[j], Math.fma(f0, b0[j], row[j]))));
+        }
+    }
+
     /** The product of two matrices. */
     public static double[][] multiply(double[][] a, double[][] b) {
         int columns = b.length == 0 ? 0 : b[0].length;
         double[][] product = new double[a.length][columns];
         for (int i = 0; i < a.length; i++) {
-            for (int k = 0; k < b.length; k++) {
-                if (a[i][k] != 0) {
-                    subtract(product[i], b[k], -a[i][k], 0);
-                }
+            int k = 0;
+            for (; k + 4 <= b.length; k += 4) {
+                addFour(product[i], b[k], b[k + 1], b[k + 2], b[k + 3], a[i][k], a[i][k + 1], a[i][k + 2], a[i][k + 3]);
+            }
+            for (; k < b.length; k++) {
+                subtract(product[i], b[k], -a[i][k], 0);
             }
         }
         return product;

@@ -130,7 +130,7 @@ final class PlySweep {
             offset[r + 1] = offset[r] + KINDS * regions[r].checks().size();
         }
         found = new Found(fields.size(), offset[regions.length]);
-        means = new float[fields.size()][STRAINS * structure.mesh().elementCount()];
+        means = new float[fields.size()][STRAINS * elements.length];
         lowest = new Lowest[mapped ? structure.mesh().elementCount() : 0];
         int count = elements.length;
         List<Found> chunks = IntStream.range(0, CHUNKS)
@@ -186,9 +186,14 @@ final class PlySweep {
     double[] mean(int c, int element) {
         double[] mean = new double[STRAINS];
         for (int i = 0; i < STRAINS; i++) {
-            mean[i] = means[c][STRAINS * element + i];
+            mean[i] = means[c][STRAINS * place(element) + i];
         }
         return mean;
+    }
+
+    /** Place of an element in the list of those gone over. */
+    private int place(int element) {
+        return mapped ? element : Arrays.binarySearch(elements, element);
     }
 
     private Found sweep(int from, int to) {
@@ -228,12 +233,13 @@ final class PlySweep {
                 lowest[e] = here;
             }
             ShellWorkspace w = kernel.strainPoints(e);
+            int at = STRAINS * place(e);
             for (int c = 0; c < fields.size(); c++) {
                 double[] u = kernel.displacements(e, fields.get(c));
                 for (int p = 0; p < w.points(); p++) {
                     w.strainAt(p, u, strains);
                     for (int k = 0; k < STRAINS; k++) {
-                        means[c][STRAINS * e + k] += (float) (strains[k] / w.points());
+                        means[c][at + k] += (float) (strains[k] / w.points());
                     }
                     point(region, here, c, first, 8 * e + 2 * p);
                 }

@@ -3,6 +3,8 @@ package tubwright.numerics.multifrontal;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.TreeSet;
 import tubwright.numerics.Definiteness;
@@ -18,14 +20,19 @@ import tubwright.numerics.SymmetricMatrix;
 public final class LocalInverses {
     private static final int BELONGS = 8;
 
-    private final Symbolic symbolic;
-    private final double[][] factors;
-    private final double[] pivots;
+    /** A place joins a batch if it has this share of its loaded nodes in common with it, until the batch has so many. */
+    private static final double SHARED = 0.3;
+
+    private static final int ENOUGH = 150;
+
+    final Symbolic symbolic;
+    final double[][] factors;
+    final double[] pivots;
     private final double[] scale;
     private final TopInverse tops;
     private final int[] supernodeOf;
     /** First position of each supernode's subtree. */
-    private final int[] firstBelow;
+    final int[] firstBelow;
 
     /**
      * Nodes that may be loaded and nodes at which the outcome is read.
@@ -125,8 +132,8 @@ public final class LocalInverses {
                 subtrees.add(() -> tour.subtree(root, parent));
             } else {
                 known[s] = tops.of(s, parent);
-                List<Integer> here = at.get(s);
-                Parallel.run(here.size(), k -> tour.visit(here.get(k), root, known[root]));
+                List<List<Integer>> batches = tour.batches(root);
+                Parallel.run(batches.size(), k -> tour.visit(batches.get(k), root, known[root]));
             }
         }
         Parallel.run(subtrees.size(), k -> subtrees.get(k).run());
@@ -148,9 +155,7 @@ public final class LocalInverses {
 
         void subtree(int s, double[][] parent) {
             double[][] front = tops.of(s, parent);
-            for (int p : at.get(s)) {
-                visit(p, s, front);
-            }
+            batches(s).forEach(batch -> visit(batch, s, front));
             for (int child : symbolic.children[s]) {
                 if (needed[child]) {
                     subtree(child, front);
@@ -158,13 +163,79 @@ public final class LocalInverses {
             }
         }
 
-        void visit(int p, int top, double[][] front) {
-            Place place = places.get(p);
-            visitor.visit(
-                    p,
-                    new LocalInverse(
-                            symbolic, factors, pivots, scale, firstBelow, place, path(place, top), top, front));
+        /** Places of one front in batches that share many of their columns. */
+        List<List<Integer>> batches(int top) {
+            List<Integer> left = new ArrayList<>(at.get(top));
+            List<List<Integer>> batches = new ArrayList<>();
+            while (!left.isEmpty()) {
+                List<Integer> batch = new ArrayList<>(List.of(left.removeFirst()));
+                BitSet nodes = loaded(batch.getFirst());
+                for (Iterator<Integer> i = left.iterator(); i.hasNext() && nodes.cardinality() < ENOUGH; ) {
+                    int p = i.next();
+                    BitSet own = loaded(p);
+                    BitSet both = (BitSet) own.clone();
+                    both.and(nodes);
+                    if (both.cardinality() >= SHARED * own.cardinality()) {
+                        nodes.or(own);
+                        batch.add(p);
+                        i.remove();
+                    }
+                }
+                batches.add(batch);
+            }
+            return batches;
         }
+
+        private BitSet loaded(int p) {
+            BitSet nodes = new BitSet();
+            Arrays.stream(places.get(p).loaded()).forEach(nodes::set);
+            return nodes;
+        }
+
+        void visit(List<Integer> batch, int top, double[][] front) {
+            int[][] paths = new int[batch.size()][];
+            int[][] positions = new int[batch.size()][];
+            int[][] reached = new int[batch.size()][];
+            for (int k = 0; k < paths.length; k++) {
+                Place place = places.get(batch.get(k));
+                paths[k] = path(place, top);
+                positions[k] = Arrays.stream(place.loaded())
+                        .map(n -> symbolic.positionOf[n])
+                        .sorted()
+                        .toArray();
+                reached[k] = reached(place, paths[k]);
+            }
+            SharedColumns columns =
+                    new SharedColumns(LocalInverses.this, union(paths), union(positions), union(reached), top, front);
+            for (int k = 0; k < paths.length; k++) {
+                Place place = places.get(batch.get(k));
+                visitor.visit(
+                        batch.get(k), new LocalInverse(columns, scale, place, paths[k], positions[k], reached[k]));
+            }
+        }
+    }
+
+    private int[] reached(Place place, int[] path) {
+        BitSet rows = new BitSet();
+        for (int s : path) {
+            for (int p : symbolic.rows[s]) {
+                rows.set(p);
+            }
+        }
+        for (int p : positions(place)) {
+            rows.set(p);
+        }
+        return rows.stream().toArray();
+    }
+
+    private static int[] union(int[][] lists) {
+        BitSet all = new BitSet();
+        for (int[] list : lists) {
+            for (int i : list) {
+                all.set(i);
+            }
+        }
+        return all.stream().toArray();
     }
 
     private int[] positions(Place place) {

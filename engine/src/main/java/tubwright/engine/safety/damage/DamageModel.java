@@ -3,6 +3,7 @@ package tubwright.engine.safety.damage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +45,8 @@ public final class DamageModel {
     private final PlaceReserves bruised;
     private final PlaceReserves weakened;
     private final Weakened[] left;
+    /** One field a case for each thread. */
+    private final ThreadLocal<Map<Integer, double[]>> scratch = ThreadLocal.withInitial(HashMap::new);
 
     /** Cases on one structure. */
     private record Part(
@@ -323,7 +326,10 @@ public final class DamageModel {
         }
 
         private List<Optional<Reserve>> after(List<String> names) {
-            List<double[]> fields = outcomes.stream().map(this::field).toList();
+            List<double[]> fields = new ArrayList<>();
+            for (int c = 0; c < outcomes.size(); c++) {
+                fields.add(field(outcomes.get(c), c));
+            }
             return switch (degree) {
                 case HOLE -> sound.lowest(looked, names, fields);
                 case BARELY_VISIBLE -> bruised.lowest(looked, names, fields);
@@ -342,12 +348,12 @@ public final class DamageModel {
             };
         }
 
-        /** Displacements with the damage, nought but at the nodes read. */
-        private double[] field(Redistribution.Outcome outcome) {
+        /** Displacements with the damage at the nodes read; elsewhere anything. */
+        private double[] field(Redistribution.Outcome outcome, int c) {
             if (degree == Degree.BARELY_VISIBLE) {
                 return solved.solutions().get(outcome.index()).displacements();
             }
-            double[] u = new double[solved.structure().unknowns()];
+            double[] u = scratch.get().computeIfAbsent(c, _ -> new double[solved.structure().unknowns()]);
             for (int i = 0; i < place.read().length && !outcome.loose(); i++) {
                 System.arraycopy(outcome.movement(), 6 * i, u, 6 * place.read()[i], 6);
             }

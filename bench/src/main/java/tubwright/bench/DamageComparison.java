@@ -68,9 +68,12 @@ public final class DamageComparison {
     private static void head(PrintWriter out, String patch) {
         out.println("# Damage: a moving hole over the whole tub");
         out.println();
-        out.println("The Larkspur with a hole of " + patch + " mm torn at every position: torsional and bending stiffness left, and");
-        out.println("the lowest reserve factor beside the hole in every load case. Nothing is solved anew. All of a column comes");
-        out.println("from one process, whole solutions before and after the scan, so that ratios hold on a busy machine too.");
+        out.println("The Larkspur with a hole of " + patch
+                + " mm torn at every position: torsional and bending stiffness left, and");
+        out.println(
+                "the lowest reserve factor beside the hole in every load case. Nothing is solved anew. All of a column comes");
+        out.println(
+                "from one process, whole solutions before and after the scan, so that ratios hold on a busy machine too.");
         out.println("Making ready solves the tub, factorises it for the scan and prepares strengths. Made by");
         out.println();
         out.println("```");

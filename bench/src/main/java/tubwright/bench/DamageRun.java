@@ -65,7 +65,9 @@ final class DamageRun {
                 "RESULT %d %d %.1f %.2f %.2f %d %.1f %.1f %.1f %.1e %.3f %.2f %d %.2f%n",
                 bare.unknowns(),
                 tub.cases().size(),
-                Arrays.stream(patches.stream().mapToInt(p -> p.elements().length).toArray())
+                Arrays.stream(patches.stream()
+                                .mapToInt(p -> p.elements().length)
+                                .toArray())
                         .average()
                         .orElse(0),
                 solution,
@@ -86,7 +88,8 @@ final class DamageRun {
         long start = System.nanoTime();
         List<Case> read =
                 tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
-        List<Case> loads = tub.cases().stream().filter(Case.Loads.class::isInstance).toList();
+        List<Case> loads =
+                tub.cases().stream().filter(Case.Loads.class::isInstance).toList();
         StaticSolver.solve(bare, read, Solvers.best(), new StepTimes());
         StaticSolver.solve(bare.with(tub.fittings()), loads, Solvers.best(), new StepTimes());
         return ClockedSolver.since(start);

@@ -75,6 +75,7 @@ public final class Cli {
                 .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new EnoughCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
+                .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -98,7 +98,7 @@ final class ReserveSection {
         return text.toString();
     }
 
-    private static String scale() {
+    static String scale() {
         double left = 22;
         double width = 450;
         Svg svg = new Svg(780, 46, "Colour scale of the reserve factor");

@@ -31,7 +31,12 @@ public final class LocalInverse {
     private final double[][] atFront;
 
     LocalInverse(
-            SharedColumns columns, double[] scale, LocalInverses.Place place, int[] path, int[] positions, int[] reached) {
+            SharedColumns columns,
+            double[] scale,
+            LocalInverses.Place place,
+            int[] path,
+            int[] positions,
+            int[] reached) {
         this.columns = columns;
         this.scale = scale;
         this.place = place;
@@ -124,8 +129,7 @@ public final class LocalInverse {
     }
 
     /** Upper triangle from column {@code first} on plus Σ_k weight_k left_kᵀ right_k, whose columns begin there. */
-    private static void gram(
-            double[][] sum, double[][] left, double[][] right, int first, int end, double[] weights) {
+    private static void gram(double[][] sum, double[][] left, double[][] right, int first, int end, double[] weights) {
         int n = end - first;
         double[][] square = new double[n][n];
         int rows = left.length;

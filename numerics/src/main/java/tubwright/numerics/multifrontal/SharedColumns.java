@@ -30,8 +30,7 @@ final class SharedColumns {
      * @param positions loaded nodes, rising
      * @param reached all rows wanted at the front or below it, rising
      */
-    SharedColumns(
-            LocalInverses of, int[] path, int[] positions, int[] reached, int top, double[][] front) {
+    SharedColumns(LocalInverses of, int[] path, int[] positions, int[] reached, int top, double[][] front) {
         symbolic = of.symbolic;
         factors = of.factors;
         pivots = of.pivots;

@@ -353,7 +353,8 @@ public final class DamageModel {
             if (degree == Degree.BARELY_VISIBLE) {
                 return solved.solutions().get(outcome.index()).displacements();
             }
-            double[] u = scratch.get().computeIfAbsent(c, _ -> new double[solved.structure().unknowns()]);
+            double[] u = scratch.get()
+                    .computeIfAbsent(c, _ -> new double[solved.structure().unknowns()]);
             for (int i = 0; i < place.read().length && !outcome.loose(); i++) {
                 System.arraycopy(outcome.movement(), 6 * i, u, 6 * place.read()[i], 6);
             }

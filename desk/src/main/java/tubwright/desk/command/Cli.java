@@ -38,6 +38,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
             "  tubwright exchange mytub         mass against stiffness, as a curve",
             "  tubwright enough mytub           how stiff the tub must be for the car's balance",
+            "  tubwright drape mytub            every ply laid on its mould, and its pattern",
             "  tubwright cure mytub             every laminate through its cures",
             "",
             "Help on one command:  tubwright run --help"
@@ -74,6 +75,7 @@ public final class Cli {
                 .addSubcommand(new PageCommand(terminal))
                 .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new EnoughCommand(terminal))
+                .addSubcommand(new DrapeCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))

@@ -12,7 +12,7 @@ import java.util.Optional;
  * strains and what its stresses say.
  */
 final class Greedy {
-    private static final int TRIES = 3;
+    private static final int TRIES = 5;
 
     private final LightenRun run;
     private final LightenProblem problem;
@@ -22,27 +22,32 @@ final class Greedy {
         problem = run.problem;
     }
 
-    /** Goes down from a choice; the design it ends at, if that meets the targets. */
+    /**
+     * Goes down from a choice, again and again with the reduced model's error at the last end taken off the targets; the
+     * lightest design found that meets them.
+     */
     Optional<LightenRun.Design> from(int[] start) {
         double[] most = run.most.clone();
+        int[] from = start;
+        Optional<LightenRun.Design> found = Optional.empty();
         for (int i = 0; i < TRIES && !run.over(); i++) {
-            int[] end = down(start, most);
-            if (Arrays.equals(end, start)) {
-                return Optional.empty();
+            int[] end = down(from, most);
+            if (Arrays.equals(end, from)) {
+                break;
             }
             FieldBasis.Reduced[] thought = run.reduce(problem.whole(end));
             LightenRun.Design design = run.solve(end);
             if (design.met()) {
-                return Optional.of(design);
+                found = Optional.of(design);
+                from = end;
             }
             for (int t : run.active) {
-                most[t] *= Math.min(
-                        1,
-                        thought[t].compliance()
-                                / design.solved()[t].compliance().high());
+                double error =
+                        thought[t].compliance() / design.solved()[t].compliance().high();
+                most[t] = Math.min(1, error) * (design.met() ? run.most[t] : most[t]);
             }
         }
-        return Optional.empty();
+        return found;
     }
 
     private int[] down(int[] start, double[] most) {

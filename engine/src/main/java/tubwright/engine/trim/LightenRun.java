@@ -113,7 +113,9 @@ final class LightenRun implements Search.Judge {
         }
         descend(best.orElseThrow());
         listener.stage("ply after ply on the reduced model");
-        new Greedy(this).from(first.choice).ifPresent(this::descend);
+        for (int[] start : List.of(first.choice, best.orElseThrow().choice)) {
+            new Greedy(this).from(start).ifPresent(this::descend);
+        }
         listener.stage("the lightest mixture");
         new Harvest(this).run();
         listener.stage("around the best design");

@@ -154,7 +154,7 @@ final class VehicleReader {
             Link bar = rod.inner().isPresent()
                     ? link(rod.inner().get(), outer(rod.outer()), tube)
                     : new Link(
-                            name + " rod",
+                            Corner.rodName(name),
                             PointBook.three(rod.atRocker().orElseThrow(), "at rocker"),
                             outer(rod.outer()),
                             tube);

@@ -59,6 +59,11 @@ public record Corner(String name, List<Link> legs, Link rod, Optional<Rocker> ro
         return all;
     }
 
+    /** Name of the rod of a corner where it does not end at a point of the tub that has one. */
+    public static String rodName(String corner) {
+        return corner + " rod";
+    }
+
     /**
      * The mirror image on the other side of the car.
      *
@@ -69,7 +74,7 @@ public record Corner(String name, List<Link> legs, Link rod, Optional<Rocker> ro
         return new Corner(
                 other,
                 legs.stream().map(l -> l.mirrored(twin.apply(l.name()))).toList(),
-                rod.mirrored(twin.apply(rod.name())),
+                rod.mirrored(rod.name().equals(rodName(name)) ? rodName(other) : twin.apply(rod.name())),
                 rocker.map(r -> r.mirrored(twin)),
                 standsOn);
     }

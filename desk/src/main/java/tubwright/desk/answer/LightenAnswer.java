@@ -78,11 +78,32 @@ public record LightenAnswer(
      * @param highMass kg with stiffer material
      * @param firm zones whose choice stays the same
      * @param loose the others
+     * @param byMaterial the same with one material softer at a time, heaviest first
      */
-    public record Scatter(double share, double lowMass, double highMass, List<String> firm, List<String> loose) {
+    public record Scatter(
+            double share,
+            double lowMass,
+            double highMass,
+            List<String> firm,
+            List<String> loose,
+            List<OfMaterial> byMaterial) {
         public Scatter {
             firm = List.copyOf(firm);
             loose = List.copyOf(loose);
+            byMaterial = List.copyOf(byMaterial);
+        }
+    }
+
+    /**
+     * What hangs on one material being softer.
+     *
+     * @param what "stiffness of ud-as4-3502"
+     * @param mass kg of the lightest layup found then; empty where no layup meets the targets
+     * @param changed zones whose choice is another then
+     */
+    public record OfMaterial(String what, OptionalDouble mass, List<String> changed) {
+        public OfMaterial {
+            changed = List.copyOf(changed);
         }
     }
 

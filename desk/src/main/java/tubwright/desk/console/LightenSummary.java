@@ -122,6 +122,18 @@ public final class LightenSummary {
                                         : "Choices that hang on it: " + String.join(", ", s.loose()) + "."),
                         "  ",
                         WIDTH)));
+        answer.scatter().stream()
+                .flatMap(s -> s.byMaterial().stream())
+                .forEach(m -> lines.addAll(Wrap.lines(
+                        "Only the " + m.what() + " so much lower: "
+                                + (m.mass().isEmpty()
+                                        ? "the targets cannot be met"
+                                        : significant(m.mass().getAsDouble(), 5, " ") + " kg")
+                                + (m.changed().isEmpty()
+                                        ? ", nothing else chosen."
+                                        : "; chosen otherwise: " + String.join(", ", m.changed()) + "."),
+                        "  ",
+                        WIDTH)));
         String careful = answer.notLookedAt().isEmpty()
                 ? ""
                 : String.join(", ", answer.notLookedAt())

@@ -143,6 +143,19 @@ public final class TrimJson {
                 json.writeNumberProperty("massStiffer_kg", s.highMass());
                 strings(json, "firm", s.firm());
                 strings(json, "loose", s.loose());
+                json.writeArrayPropertyStart("byMaterial");
+                s.byMaterial().forEach(m -> {
+                    json.writeStartObject();
+                    json.writeStringProperty("what", m.what());
+                    if (m.mass().isPresent()) {
+                        json.writeNumberProperty("massSofter_kg", m.mass().getAsDouble());
+                    } else {
+                        json.writeNullProperty("massSofter_kg");
+                    }
+                    strings(json, "changed", m.changed());
+                    json.writeEndObject();
+                });
+                json.writeEndArray();
                 json.writeEndObject();
             });
             answer.foretold().ifPresent(f -> {

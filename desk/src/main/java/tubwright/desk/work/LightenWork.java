@@ -117,7 +117,8 @@ public final class LightenWork {
                 double share = request.scatter.isPresent() ? 0.4 : 1;
                 found = Lighten.run(problem, targets, checks, budget(request, share), heard(watcher));
                 if (request.scatter.isPresent()) {
-                    scatter = Optional.of(scatter(problem, targets, checks, request, found, watcher));
+                    scatter = Optional.of(new MaterialScatter(variant, request, mesh, rules, solver, watcher)
+                            .of(tub, problem, targets, checks, found));
                 }
             } catch (OutOfReach unreachable) {
                 throw new UserMistake(unreachable.getMessage() + "\n    ask for less, or allow heavier stacks");
@@ -169,12 +170,12 @@ public final class LightenWork {
                 AsBuilt.forecast(designed, loading, calibration, size, solver), built, layup, calibration, size);
     }
 
-    private static Lighten.Budget budget(Request request, double share) {
+    static Lighten.Budget budget(Request request, double share) {
         Lighten.Budget whole = Lighten.Budget.ofSeconds(share * request.seconds);
         return new Lighten.Budget(request.solves.orElse(whole.solves()), whole.nodes(), whole.seconds(), whole.gap());
     }
 
-    private static Lighten.Listener heard(Watcher watcher) {
+    static Lighten.Listener heard(Watcher watcher) {
         return new Lighten.Listener() {
             @Override
             public void stage(String words) {
@@ -205,35 +206,6 @@ public final class LightenWork {
             targets.add(new Lighten.Target(other, share * present(other) * (1 + request.margin)));
         }
         return targets;
-    }
-
-    /** All stiffness lower by a share is the same as all targets higher by as much, and the other way round. */
-    private static LightenAnswer.Scatter scatter(
-            LightenProblem problem,
-            List<Lighten.Target> targets,
-            LayupChecks checks,
-            Request request,
-            Lightened found,
-            Watcher watcher) {
-        double share = request.scatter.getAsDouble();
-        List<Lightened> others = new ArrayList<>();
-        for (double factor : new double[] {1 - share, 1 + share}) {
-            watcher.stage("the same with stiffness at " + Math.round(100 * factor) + " %");
-            List<Lighten.Target> moved = targets.stream()
-                    .map(t -> new Lighten.Target(t.tub(), t.stiffness() / factor))
-                    .toList();
-            others.add(Lighten.run(problem, moved, checks, budget(request, 0.3), heard(watcher)));
-        }
-        List<String> firm = new ArrayList<>();
-        List<String> loose = new ArrayList<>();
-        for (Site site : problem.sites()) {
-            Layup kept = found.layup();
-            boolean same =
-                    others.stream().noneMatch(o -> kept.differences(o.layup()).contains(site.owner()));
-            (same ? firm : loose).add(site.owner().name());
-        }
-        return new LightenAnswer.Scatter(
-                share, others.getFirst().mass(), others.getLast().mass(), firm, loose);
     }
 
     private static double present(LoadedTub tub) {

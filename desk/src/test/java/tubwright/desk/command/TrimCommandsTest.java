@@ -271,6 +271,24 @@ class TrimCommandsTest {
         assertEquals(asked, target.get("least_N_m_per_rad").asDouble(), 1e-6 * asked);
     }
 
+    @Test
+    void softerMaterialMakesTheLightestLayupNoLighterAndEachMaterialIsToldApart() {
+        Typed typed = typed("lighten", "--keep", "85 %", "--time", "8 s", "--scatter", "6 %", "--json");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode root = JSON.readTree(typed.out());
+        JsonNode scatter = root.get("scatter");
+        double bound = root.get("massBound_kg").asDouble();
+        assertTrue(scatter.get("massSofter_kg").asDouble() >= bound - 1e-9, typed.out());
+        JsonNode each = scatter.get("byMaterial");
+        assertTrue(each.size() > 1, typed.out());
+        for (JsonNode one : each) {
+            assertTrue(one.get("what").asString().startsWith("stiffness of")
+                    || one.get("what").asString().startsWith("shear stiffness of"));
+            // Nothing that is softer in one material can do with less than the bound of the tub as it is.
+            assertTrue(one.get("massSofter_kg").asDouble() >= bound - 1e-9, one.toString());
+        }
+    }
+
     /** What the command needs, wherever the test's own launcher has it from. */
     private static String classPath() throws Exception {
         List<String> places = new java.util.ArrayList<>();

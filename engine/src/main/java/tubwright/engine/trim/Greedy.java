@@ -42,8 +42,8 @@ final class Greedy {
                 from = end;
             }
             for (int t : run.active) {
-                double error =
-                        thought[t].compliance() / design.solved()[t].compliance().high();
+                double error = thought[t].compliance()
+                        / design.solved()[t].compliance().high();
                 most[t] = Math.min(1, error) * (design.met() ? run.most[t] : most[t]);
             }
         }

@@ -50,6 +50,7 @@ public enum Dimension {
     MOMENT_OF_INERTIA("moment of inertia", 2, 1, 0, 0, 0, "kg·m²", "lb·ft²"),
     THERMAL_CONDUCTIVITY("thermal conductivity", 1, 1, -3, -1, 0, "W/m/K"),
     SPECIFIC_HEAT("specific heat", 2, 0, -2, -1, 0, "J/kg/K"),
+    AREA_RATE("area per time", 2, 0, -1, 0, 0, "m²/min", "m²/s", "m²/h"),
     HEAT_TRANSFER("heat transfer coefficient", 0, 1, -3, -1, 0, "W/m²/K"),
     HEAT_OF_REACTION("heat of reaction per mass", 2, 0, -2, 0, 0, "kJ/kg", "J/kg"),
     RATE_CONSTANT("rate constant", 0, 0, -1, 0, 0, "1/s", "1/min"),

@@ -20,7 +20,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import tubwright.engine.make.cure.SourcedText.Entry;
+import tubwright.engine.make.data.SourcedText;
+import tubwright.engine.make.data.SourcedText.Entry;
 import tubwright.engine.material.PropertyValue;
 import tubwright.engine.quantity.Dimension;
 
@@ -52,7 +53,7 @@ final class CureFile {
             try {
                 result.put(name, read.apply(entry));
             } catch (CureException e) {
-                throw e.getMessage().contains(":") ? e : entry.fault(name + ": " + e.getMessage());
+                throw entry.fault(name + ": " + e.getMessage());
             }
             entry.nothingElse();
         });

@@ -9,6 +9,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tubwright.engine.make.data.DataException;
+import tubwright.engine.make.data.SourcedText;
 import tubwright.engine.quantity.NearestName;
 
 /**
@@ -83,8 +85,7 @@ public record CureLibrary(
      * @throws CureException naming file and line if it is not right
      */
     public CureLibrary with(String file, String yaml) {
-        CureFile read = new CureFile(new SourcedText(file, yaml));
-        CureLibrary more = read.library();
+        CureLibrary more = read(file, yaml);
         CureLibrary both = new CureLibrary(
                 joined(resins, more.resins),
                 joined(fibres, more.fibres),
@@ -99,6 +100,14 @@ public record CureLibrary(
             find("fibre", both.fibres, ply.fibre());
         });
         return both;
+    }
+
+    private static CureLibrary read(String file, String yaml) {
+        try {
+            return new CureFile(new SourcedText(file, yaml)).library();
+        } catch (DataException e) {
+            throw new CureException(e.getMessage());
+        }
     }
 
     /** The cycle of this name. */

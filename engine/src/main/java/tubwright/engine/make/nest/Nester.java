@@ -2,6 +2,7 @@
 package tubwright.engine.make.nest;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -14,12 +15,12 @@ import java.util.SplittableRandom;
  * so far.
  */
 public final class Nester {
-    private static final double LARGE_STEP = 0.01;
+    private static final double LARGE_STEP = 0.005;
     private static final double SMALL_STEP = 2e-3;
     private static final double SMALLEST_STEP = 5e-5;
-    private static final int PATIENCE = 60;
-    private static final int SHORT_PATIENCE = 30;
-    private static final int MOST_FAILURES = 12;
+    private static final int PATIENCE = 150;
+    private static final int SHORT_PATIENCE = 80;
+    private static final int MOST_FAILURES = 40;
 
     private final Shapes shapes;
     private final Roll roll;
@@ -32,6 +33,8 @@ public final class Nester {
     private final Separation separation;
     private final double shortest;
     private double bestLength;
+
+    private record Failed(Layout layout, double overlap) {}
 
     /** Hears how far a search has come, and may stop it. */
     public interface Listener {
@@ -116,16 +119,21 @@ public final class Nester {
         double target = shorter(LARGE_STEP);
         layout.copyFrom(best);
         shorten(bestLength, target, false);
-        List<Layout> failed = new ArrayList<>();
+        List<Failed> failed = new ArrayList<>();
         while (failed.size() < MOST_FAILURES && !finished() && !perfect()) {
-            if (separated(target, PATIENCE, 3)) {
+            double left = separation.separate(target, PATIENCE, 3, _ -> finished());
+            if (left == 0) {
+                keep();
                 failed.clear();
                 double from = bestLength;
                 target = shorter(LARGE_STEP);
                 shorten(from, target, false);
             } else {
-                failed.add(layout.copy());
-                layout.copyFrom(failed.get(random.nextInt(failed.size())));
+                failed.add(new Failed(layout.copy(), left));
+                failed.sort(Comparator.comparingDouble(Failed::overlap));
+                // The least overlap is the likeliest to go on from, but not the only one.
+                double drawn = random.nextDouble() * random.nextDouble();
+                layout.copyFrom(failed.get((int) (drawn * failed.size())).layout);
                 swapTwoLarge(target);
             }
         }
@@ -137,21 +145,18 @@ public final class Nester {
             double target = shorter(step);
             layout.copyFrom(best);
             shorten(bestLength, target, true);
-            if (!separated(target, SHORT_PATIENCE, 1)) {
+            if (separation.separate(target, SHORT_PATIENCE, 1, _ -> finished()) == 0) {
+                keep();
+            } else {
                 step *= 0.8;
             }
         }
     }
 
-    private boolean separated(double target, int patience, int strikes) {
-        double left = separation.separate(target, patience, strikes, _ -> finished());
-        if (left > 0) {
-            return false;
-        }
+    private void keep() {
         best.copyFrom(layout);
         bestLength = layout.length(shapes);
         tell();
-        return true;
     }
 
     /** Moves everything beyond a cut back by what is lost: a cut anywhere, or at the end. */

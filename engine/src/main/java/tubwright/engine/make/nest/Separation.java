@@ -24,6 +24,8 @@ final class Separation {
     private final Layout layout;
     private final SplittableRandom random;
     private final int n;
+    private final double[] endX;
+    private final double[] endY;
     private final double[] overlap;
     private final double[] weight;
     private final int[] order;
@@ -45,6 +47,8 @@ final class Separation {
         this.layout = layout;
         this.random = random;
         n = shapes.copies();
+        endX = new double[n];
+        endY = new double[n];
         overlap = new double[n * n];
         weight = new double[n * n];
         order = new int[n];
@@ -248,8 +252,14 @@ final class Separation {
         }
         double sum = 0;
         double mine = shapes.size(kind);
+        double gap = shapes.gap();
+        double fromX = x - gap;
+        double fromY = y - gap;
+        double toX = x + shapes.along(kind) + gap;
+        double toY = y + shapes.across(kind) + gap;
         for (int j = 0; j < n; j++) {
-            if (j != copy) {
+            // Boxes first, from arrays that lie side by side: nearly all pairs end here.
+            if (fromX < endX[j] && layout.x[j] < toX && fromY < endY[j] && layout.y[j] < toY && j != copy) {
                 double depth =
                         shapes.noFit(layout.kind[j], kind).depth(x - layout.x[j], y - layout.y[j], shapes.tolerance());
                 if (depth > 0) {
@@ -271,6 +281,8 @@ final class Separation {
 
     private void refresh(int copy) {
         int kind = layout.kind[copy];
+        endX[copy] = layout.x[copy] + shapes.along(kind);
+        endY[copy] = layout.y[copy] + shapes.across(kind);
         for (int j = 0; j < n; j++) {
             double value = 0;
             if (j != copy) {

@@ -147,6 +147,11 @@ final class Shapes {
         return size[kind];
     }
 
+    /** Between pieces, m. */
+    double gap() {
+        return gap;
+    }
+
     double width() {
         return width;
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package tubwright.engine.make.cure;
+package tubwright.engine.make.data;
 
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -28,12 +28,19 @@ import tubwright.engine.quantity.QuantityException;
  * A data file in the layout of the shipped materials ({@code sources}, then families of named entries with {@code
  * source} and {@code values}), read with lines. Every fault names file and line.
  */
-final class SourcedText {
+public final class SourcedText {
     private final String file;
     private final Map<String, Provenance> sources = new LinkedHashMap<>();
     private final Entry root;
 
-    SourcedText(String file, String yaml) {
+    /**
+     * Takes a file apart.
+     *
+     * @param file its name, for messages
+     * @param yaml its text
+     * @throws DataException if it is not YAML or its sources are not right
+     */
+    public SourcedText(String file, String yaml) {
         this.file = file;
         LoadSettings settings = LoadSettings.builder()
                 .setLabel(file)
@@ -43,13 +50,13 @@ final class SourcedText {
         try {
             Node node = new Compose(settings)
                     .composeString(yaml)
-                    .orElseThrow(() -> new CureException(file + ": the file is empty"));
+                    .orElseThrow(() -> new DataException(file + ": the file is empty"));
             root = new Entry("the file", node);
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(m -> m.getLine() + 1).orElse(1);
-            throw new CureException(file + ":" + line + ": not YAML: " + e.getProblem());
+            throw new DataException(file + ":" + line + ": not YAML: " + e.getProblem());
         } catch (YamlEngineException e) {
-            throw new CureException(file + ": not YAML: " + e.getMessage());
+            throw new DataException(file + ": not YAML: " + e.getMessage());
         }
         if (root.has("sources")) {
             root.entries("sources").forEach(this::source);
@@ -69,12 +76,12 @@ final class SourcedText {
     }
 
     /** The whole file. */
-    Entry root() {
+    public Entry root() {
         return root;
     }
 
     /** One mapping, with the keys that have been asked for. */
-    final class Entry {
+    public final class Entry {
         private final String name;
         private final int line;
         private final Map<String, Node> children = new LinkedHashMap<>();
@@ -89,30 +96,34 @@ final class SourcedText {
             mapping.getValue().forEach(tuple -> {
                 String key = scalar(tuple.getKeyNode(), "a key of '" + name + "'");
                 if (children.put(key, tuple.getValueNode()) != null) {
-                    throw new CureException(file + ":" + lineOf(tuple.getKeyNode()) + ": '" + key + "' is there twice");
+                    throw new DataException(file + ":" + lineOf(tuple.getKeyNode()) + ": '" + key + "' is there twice");
                 }
             });
         }
 
-        String name() {
+        /** Its name in the file. */
+        public String name() {
             return name;
         }
 
-        boolean has(String key) {
+        /** Whether there is such a key. */
+        public boolean has(String key) {
             asked.add(key);
             return children.containsKey(key);
         }
 
-        String text(String key) {
+        /** The word under a key that must be there. */
+        public String text(String key) {
             return scalar(child(key), "'" + key + "'");
         }
 
-        Optional<String> optionalText(String key) {
+        /** The word under a key, if there is one. */
+        public Optional<String> optionalText(String key) {
             return has(key) ? Optional.of(text(key)) : Optional.empty();
         }
 
         /** Entries by name under a key; none if the key is not there. */
-        Map<String, Entry> entries(String key) {
+        public Map<String, Entry> entries(String key) {
             Map<String, Entry> result = new LinkedHashMap<>();
             if (has(key)) {
                 Entry family = new Entry(key, child(key));
@@ -122,20 +133,22 @@ final class SourcedText {
         }
 
         /** The rows of a list. */
-        List<Entry> rows(String key) {
+        public List<Entry> rows(String key) {
             if (!(child(key) instanceof SequenceNode list)) {
-                throw new CureException(file + ":" + lineOf(child(key)) + ": '" + key + "' must be a list");
+                throw new DataException(file + ":" + lineOf(child(key)) + ": '" + key + "' must be a list");
             }
             return list.getValue().stream()
                     .map(node -> new Entry("a row of '" + key + "'", node))
                     .toList();
         }
 
-        Entry inside(String key) {
+        /** The mapping under a key that must be there. */
+        public Entry inside(String key) {
             return new Entry(key, child(key));
         }
 
-        Provenance provenance() {
+        /** What its {@code source} stands for. */
+        public Provenance provenance() {
             return provenance(this);
         }
 
@@ -148,12 +161,13 @@ final class SourcedText {
                                     .orElse("; write it under \"sources\"")));
         }
 
-        double si(String key, Dimension dimension) {
+        /** A quantity under a key, in SI. */
+        public double si(String key, Dimension dimension) {
             return parse(child(key), text(key), dimension);
         }
 
         /** A value of this entry's {@code values}, by itself or with a source of its own. */
-        PropertyValue value(Entry values, String key, Dimension dimension) {
+        public PropertyValue value(Entry values, String key, Dimension dimension) {
             Node node = values.child(key);
             if (node instanceof MappingNode) {
                 Entry marked = new Entry(key, node);
@@ -165,22 +179,24 @@ final class SourcedText {
             return new PropertyValue(parse(node, scalar(node, key), dimension), provenance());
         }
 
-        Optional<PropertyValue> optionalValue(Entry values, String key, Dimension dimension) {
+        /** As {@link #value}, if it is there. */
+        public Optional<PropertyValue> optionalValue(Entry values, String key, Dimension dimension) {
             return values.has(key) ? Optional.of(value(values, key, dimension)) : Optional.empty();
         }
 
         /** Refuses keys nobody asked for. */
-        void nothingElse() {
+        public void nothingElse() {
             for (Map.Entry<String, Node> child : children.entrySet()) {
                 if (!asked.contains(child.getKey())) {
-                    throw new CureException(file + ":" + lineOf(child.getValue()) + ": '" + name + "' knows no '"
+                    throw new DataException(file + ":" + lineOf(child.getValue()) + ": '" + name + "' knows no '"
                             + child.getKey() + "'; it knows " + String.join(", ", asked));
                 }
             }
         }
 
-        CureException fault(String message) {
-            return new CureException(file + ":" + line + ": " + message);
+        /** A fault here, with file and line. */
+        public DataException fault(String message) {
+            return new DataException(file + ":" + line + ": " + message);
         }
 
         private Node child(String key) {
@@ -194,7 +210,7 @@ final class SourcedText {
         try {
             return Quantity.parse(text, dimension).si();
         } catch (QuantityException e) {
-            throw new CureException(file + ":" + lineOf(node) + ": " + e.getMessage());
+            throw new DataException(file + ":" + lineOf(node) + ": " + e.getMessage());
         }
     }
 
@@ -202,7 +218,7 @@ final class SourcedText {
         if (node instanceof ScalarNode scalar) {
             return scalar.getValue();
         }
-        throw new CureException(file + ":" + lineOf(node) + ": " + what + " must be a word or a number with its unit");
+        throw new DataException(file + ":" + lineOf(node) + ": " + what + " must be a word or a number with its unit");
     }
 
     private static int lineOf(Node node) {

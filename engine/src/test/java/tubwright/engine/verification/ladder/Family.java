@@ -34,7 +34,7 @@ public enum Family {
     WEIGHT_BACK(
             "Weight back",
             "Derivatives by laminates, intervals that must hold, buckling factors that move, optima known in closed form."),
-    CURE("Cure", "Kinetics of resins, heat of thick places, bends that close, moulds that grow."),
+    CURE("Cure and kit", "Kinetics of resins, heat of thick places, bends and moulds; what plies weigh and take."),
     SOLVER("Solver and structure", "Equilibrium, energy, reciprocity, units, two backends, random valid designs.");
 
     final String title;

@@ -141,7 +141,9 @@ public final class LocalInverse {
             double[] l0 = left[k];
             double[] l1 = left[k + 1];
             double[] l2 = left[k + 2];
-            for (int a = 0; a < n; a += 3) {
+            int from = Math.min(SharedColumns.first(l0), Math.min(SharedColumns.first(l1), SharedColumns.first(l2)));
+            int to = Math.max(SharedColumns.last(l0), Math.max(SharedColumns.last(l1), SharedColumns.last(l2)));
+            for (int a = from - from % 3; a < to; a += 3) {
                 if (a + 3 <= n) {
                     Kernel.threeByThree(
                             square[a],

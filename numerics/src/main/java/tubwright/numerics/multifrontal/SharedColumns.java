@@ -189,21 +189,29 @@ final class SharedColumns {
             }
         }
         double[][] product = new double[count * b][positions.length * b];
-        accumulate(product, z, y, 0, positions.length * b);
+        accumulate(product, z, y);
         for (int i = 0; i < count; i++) {
             System.arraycopy(product, i * b, atFront, place[i] * b, b);
         }
     }
 
-    /** Rows of {@code into} plus coefficients (same number of rows) times rows {@code of}. */
-    private static void accumulate(double[][] into, double[][] coefficients, double[][] of, int from, int to) {
-        int i = 0;
-        for (; i + 3 <= into.length; i += 3) {
-            int k = 0;
-            double[] c0 = coefficients[i];
-            double[] c1 = coefficients[i + 1];
-            double[] c2 = coefficients[i + 2];
-            for (; k + 3 <= of.length; k += 3) {
+    /**
+     * Rows of {@code into} plus coefficients (same number of rows) times rows {@code of}. What comes from one subtree fills one
+     * run of columns only: three rows at a time, from the first to the last that is not nought.
+     */
+    private static void accumulate(double[][] into, double[][] coefficients, double[][] of) {
+        int k = 0;
+        for (; k + 3 <= of.length; k += 3) {
+            int from = Math.min(first(of[k]), Math.min(first(of[k + 1]), first(of[k + 2])));
+            int to = Math.max(last(of[k]), Math.max(last(of[k + 1]), last(of[k + 2])));
+            if (from >= to) {
+                continue;
+            }
+            int i = 0;
+            for (; i + 3 <= into.length; i += 3) {
+                double[] c0 = coefficients[i];
+                double[] c1 = coefficients[i + 1];
+                double[] c2 = coefficients[i + 2];
                 Kernel.threeByThree(
                         into[i],
                         into[i + 1],
@@ -223,16 +231,36 @@ final class SharedColumns {
                         from,
                         to);
             }
-            for (; k < of.length; k++) {
-                for (int r = i; r < i + 3; r++) {
-                    Kernel.oneByOne(into[r], of[k], coefficients[r][k], from, to);
+            for (; i < into.length; i++) {
+                for (int r = k; r < k + 3; r++) {
+                    Kernel.oneByOne(into[i], of[r], coefficients[i][r], from, to);
                 }
             }
         }
-        for (; i < into.length; i++) {
-            for (int k = 0; k < of.length; k++) {
+        for (; k < of.length; k++) {
+            int from = first(of[k]);
+            int to = last(of[k]);
+            for (int i = 0; i < into.length; i++) {
                 Kernel.oneByOne(into[i], of[k], coefficients[i][k], from, to);
             }
         }
+    }
+
+    /** Place of the first entry that is not nought; the length where there is none. */
+    static int first(double[] row) {
+        int i = 0;
+        while (i < row.length && row[i] == 0) {
+            i++;
+        }
+        return i;
+    }
+
+    /** Place after the last entry that is not nought. */
+    static int last(double[] row) {
+        int i = row.length;
+        while (i > 0 && row[i - 1] == 0) {
+            i--;
+        }
+        return i;
     }
 }

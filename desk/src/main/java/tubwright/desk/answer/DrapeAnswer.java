@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.answer;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tubwright.desk.text.Figures;
 import tubwright.engine.make.lay.DrapedPly;
@@ -32,6 +35,18 @@ public record DrapeAnswer(
     /** Plies that pass a limit. */
     public List<DrapedPly> passing() {
         return laid.plies().stream().filter(p -> !p.advice().isEmpty()).toList();
+    }
+
+    /** What would help, plies with the same advice told together. */
+    public List<String> advice() {
+        Map<String, List<String>> byText = new LinkedHashMap<>();
+        passing()
+                .forEach(p -> p.advice()
+                        .forEach(a -> byText.computeIfAbsent(a, k -> new ArrayList<>())
+                                .add(p.ply().name())));
+        return byText.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+                .toList();
     }
 
     /** What a ply is, in words: {@code "45° pw-t650-976"}; film and core without an angle that means anything. */

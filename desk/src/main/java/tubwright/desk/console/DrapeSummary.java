@@ -55,10 +55,10 @@ public final class DrapeSummary {
         if (!listed.isEmpty()) {
             lines.addAll(table(listed).lines(terminal));
         }
-        for (DrapedPly each : answer.passing()) {
-            for (String advice : each.advice()) {
-                lines.addAll(Wrap.lines(each.ply().name() + ": " + advice, "  ", WIDTH));
-            }
+        if (!answer.advice().isEmpty()) {
+            lines.add("");
+            lines.add("What would help");
+            answer.advice().forEach(advice -> lines.addAll(Wrap.lines(advice, "  ", WIDTH)));
         }
         lines.add("");
         lines.addAll(Wrap.lines(answer.cost(" "), "  ", WIDTH));

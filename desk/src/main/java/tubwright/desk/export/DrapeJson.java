@@ -17,10 +17,12 @@ public final class DrapeJson {
         return JsonText.of(json -> {
             json.writeStartObject();
             json.writeNumberProperty("schemaVersion", 1);
+            json.writeStringProperty("program", "Tubwright");
+            json.writeStringProperty("programVersion", answer.version());
+            json.writeStringProperty("answer", "drape");
             json.writeStringProperty("tub", answer.tub());
             json.writeStringProperty("variant", answer.variant());
             json.writeStringProperty("computed", answer.stamp());
-            json.writeStringProperty("version", answer.version());
             Optional<DrapedStiffness> stiffness = answer.stiffness();
             if (stiffness.isPresent()) {
                 json.writeObjectPropertyStart("torsionalStiffness");

@@ -112,9 +112,7 @@ public final class DrapePage {
     }
 
     private static String advice(DrapeAnswer answer) {
-        List<String> lines = new ArrayList<>();
-        answer.passing().forEach(p -> p.advice().forEach(a -> lines.add(p.ply().name() + ": " + a)));
-        return lines.isEmpty() ? "<p>No ply passes a limit of its material.</p>" : list(lines);
+        return answer.advice().isEmpty() ? "<p>No ply passes a limit of its material.</p>" : list(answer.advice());
     }
 
     private static String list(List<String> lines) {
@@ -203,6 +201,15 @@ public final class DrapePage {
                 py[i] = y.applyAsDouble(outline[2 * (i % n) + 1]);
             }
             svg.path("curve thin s0", px, py);
+        }
+        for (double[] line : flat.lines()) {
+            double[] px = new double[line.length / 2];
+            double[] py = new double[line.length / 2];
+            for (int i = 0; i < px.length; i++) {
+                px[i] = x.applyAsDouble(line[2 * i]);
+                py[i] = y.applyAsDouble(line[2 * i + 1]);
+            }
+            svg.path("hatch", px, py);
         }
         double sx = x.applyAsDouble(flat.start()[0]);
         double sy = y.applyAsDouble(flat.start()[1]);

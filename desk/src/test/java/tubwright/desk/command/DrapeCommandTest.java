@@ -88,6 +88,28 @@ class DrapeCommandTest {
     }
 
     @Test
+    void aClothOfTheDesignsOwnBringsItsLock() throws IOException {
+        Files.writeString(folder.resolve("tub.yaml"), BOX.replace("pw-t650-976", "house-cloth") + """
+                        materials:
+                          house-cloth:
+                            kind: cloth
+                            source: picture frame and coupons of 3 March
+                            properties:
+                              E1: 62 GPa
+                              G12: 4.2 GPa
+                              thickness: 0.22 mm
+                              density: 1.55 g/cm³
+                              shear warning: 30 deg
+                              locking angle: 42 deg
+                        """);
+        Typed typed = typed("--plies-only");
+        assertEquals(0, typed.code(), typed.err());
+        String words = typed.out().replaceAll("\\s+", " ");
+        assertTrue(words.contains("care from 30.0°, locks at 42.0° (picture frame and coupons of 3 March"), words);
+        assertTrue(words.contains("No ply passes a limit"), words);
+    }
+
+    @Test
     void metalHasNoPlyToDrape() {
         Typed typed = typed("--variant", "metal");
         assertFalse(typed.code() == 0);

@@ -252,39 +252,57 @@ final class ClothLayer {
     private FlatPattern flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start) {
         List<double[]> outlines = new ArrayList<>();
         double missing = 0;
-        double[] p = new double[3];
         for (int[] loop : Rims.of(mesh, ply.elements())) {
-            double[] flat = new double[2 * loop.length];
-            int n = 0;
-            double[] before = new double[3];
-            boolean lost = false;
-            for (int node : loop) {
-                SurfacePoint at = mould.nodeOn(face, node);
-                face.position(at.triangle(), at.x(), at.y(), p);
-                Optional<NetLocator.Place> place = locator.of(p);
-                if (place.isPresent()) {
-                    flat[2 * n] = place.get().u();
-                    flat[2 * n + 1] = -place.get().v(); // seen from the side it is laid from
-                    n++;
-                }
-                if (lost || place.isEmpty()) {
-                    missing += distance(before, p);
-                }
-                lost = place.isEmpty();
-                System.arraycopy(p, 0, before, 0, 3);
+            Traced traced = traced(loop, face, locator);
+            missing += traced.missing();
+            if (traced.points().length >= 6) {
+                outlines.add(traced.points());
             }
-            if (n >= 3) {
-                outlines.add(Arrays.copyOf(flat, 2 * n));
+        }
+        List<double[]> lines = new ArrayList<>();
+        for (int[] chain : Rims.borders(mesh, ply.elements())) {
+            Traced traced = traced(chain, face, locator);
+            // A line with a gap in it would be drawn across the gap.
+            if (traced.missing() == 0 && traced.points().length >= 4) {
+                lines.add(traced.points());
             }
         }
         outlines.sort(Comparator.comparingDouble(o -> -Math.abs(Outlines.area(o))));
         return new FlatPattern(
                 ply.name(),
                 outlines,
-                List.of(),
+                lines,
                 new double[] {0, 0},
                 Directions.nominal(mesh, start.element(), ply) + start.turned(),
                 NONE,
                 missing);
+    }
+
+    /** Nodes as they lie in the flat, and the length along which the net does not reach them. */
+    private record Traced(double[] points, double missing) {}
+
+    private Traced traced(int[] nodes, TriangleSurface face, NetLocator locator) {
+        double[] flat = new double[2 * nodes.length];
+        double[] p = new double[3];
+        double[] before = new double[3];
+        int n = 0;
+        double missing = 0;
+        boolean lost = false;
+        for (int i = 0; i < nodes.length; i++) {
+            SurfacePoint at = mould.nodeOn(face, nodes[i]);
+            face.position(at.triangle(), at.x(), at.y(), p);
+            Optional<NetLocator.Place> place = locator.of(p);
+            if (place.isPresent()) {
+                flat[2 * n] = place.get().u();
+                flat[2 * n + 1] = -place.get().v(); // seen from the side it is laid from
+                n++;
+            }
+            if (i > 0 && (lost || place.isEmpty())) {
+                missing += distance(before, p);
+            }
+            lost = place.isEmpty();
+            System.arraycopy(p, 0, before, 0, 3);
+        }
+        return new Traced(Arrays.copyOf(flat, 2 * n), missing);
     }
 }

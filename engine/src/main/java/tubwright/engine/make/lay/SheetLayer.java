@@ -163,23 +163,21 @@ final class SheetLayer {
 
     private FlatPattern pattern(LaidPly ply, MeshSurface outer, double[] flat, int middle, Distortion distortion) {
         List<double[]> outlines = new ArrayList<>();
-        for (int[] loop : Rims.of(mesh, ply.elements())) {
-            double[] outline = new double[2 * loop.length];
-            for (int i = 0; i < loop.length; i++) {
-                int p = outer.pointOfNode()[loop[i]];
-                outline[2 * i] = flat[2 * p];
-                outline[2 * i + 1] = flat[2 * p + 1];
-            }
-            outlines.add(outline);
-        }
+        Rims.of(mesh, ply.elements()).forEach(loop -> outlines.add(flat(loop, outer, flat)));
+        List<double[]> lines = new ArrayList<>();
+        Rims.borders(mesh, ply.elements()).forEach(chain -> lines.add(flat(chain, outer, flat)));
         outlines.sort(Comparator.comparingDouble(o -> -Math.abs(Outlines.area(o))));
         return new FlatPattern(
-                ply.name(),
-                outlines,
-                List.of(),
-                new double[] {0, 0},
-                Directions.nominal(mesh, middle, ply),
-                distortion,
-                0);
+                ply.name(), outlines, lines, new double[] {0, 0}, Directions.nominal(mesh, middle, ply), distortion, 0);
+    }
+
+    private static double[] flat(int[] nodes, MeshSurface outer, double[] flat) {
+        double[] line = new double[2 * nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            int p = outer.pointOfNode()[nodes[i]];
+            line[2 * i] = flat[2 * p];
+            line[2 * i + 1] = flat[2 * p + 1];
+        }
+        return line;
     }
 }

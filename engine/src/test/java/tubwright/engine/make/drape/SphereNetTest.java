@@ -6,17 +6,28 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.make.surface.Bodies;
 import tubwright.engine.make.surface.PointLocator;
 import tubwright.engine.make.surface.SurfacePoint;
 import tubwright.engine.make.surface.TriangleSurface;
+import tubwright.engine.verification.ladder.Family;
+import tubwright.engine.verification.ladder.Ladder;
+import tubwright.engine.verification.ladder.Mark;
 
 /**
  * Cloth on a unit sphere. With both first threads straight through the pole the net's equation ω_uv = −K sin ω has a
  * solution of s = uv alone: s γ'' + γ' = cos γ, γ(0) = 0, γ'(0) = 1 (derived in make-reference §1.3 B, with its table).
  */
 class SphereNetTest {
+    private static final Ladder NET = Ladder.of(
+            Family.DRAPE,
+            "net on a unit sphere, threads straight through the pole: s γ'' + γ' = cos γ, s = uv, solved in the test",
+            Mark.EXACT);
+    private static final Ladder TRELLIS = Ladder.of(
+            Family.DRAPE, "trellis on a surface of revolution: r / sin ψ constant (Mack and Taylor 1956)", Mark.EXACT);
+
     /** s = uv and the shear there in degrees: make-reference §1.3 B. */
     private static final double[][] TABLE = {
         {0.1, 5.726}, {0.25, 14.274}, {0.5, 28.257}, {0.75, 41.680}, {1.0, 54.318}, {1.25, 66.004}
@@ -36,7 +47,11 @@ class SphereNetTest {
         for (int[] place : places) {
             double s = place[0] * place[1] * 0.05 * 0.05;
             double shear = net.shearAt(net.node(place[0], place[1]));
-            assertEquals(Math.toDegrees(exact(s)), Math.toDegrees(shear), 0.25, "at s = " + s);
+            NET.equal(
+                    String.format(Locale.ROOT, "shear in degrees at crossing (%d, %d)", place[0], place[1]),
+                    Math.toDegrees(exact(s)),
+                    Math.toDegrees(shear),
+                    0.25);
         }
     }
 
@@ -106,6 +121,13 @@ class SphereNetTest {
                 break;
             }
             double psi = Math.asin(Math.sin(colatitude) / Math.sqrt(2));
+            if (k % 10 == 0) {
+                TRELLIS.equal(
+                        String.format(Locale.ROOT, "shear in degrees %.1f° from the pole", Math.toDegrees(colatitude)),
+                        90 - 2 * Math.toDegrees(psi),
+                        Math.toDegrees(net.shearAt(n)),
+                        0.6);
+            }
             assertEquals(90 - 2 * Math.toDegrees(psi), Math.toDegrees(net.shearAt(n)), 0.6, "at " + colatitude);
             seen++;
         }

@@ -36,7 +36,6 @@ public enum Family {
             "Derivatives by laminates, intervals that must hold, buckling factors that move, optima known in closed form."),
     CURE("Cure and kit", "Kinetics of resins, heat of thick places, bends and moulds; what plies weigh and take."),
     DRAPE("Drape and flats", "Cloth as a pin-jointed net on curved faces, tape that is steered, faces laid flat."),
-    CURE("Cure", "Kinetics of resins, heat of thick places, bends that close, moulds that grow."),
     SOLVER("Solver and structure", "Equilibrium, energy, reciprocity, units, two backends, random valid designs.");
 
     final String title;

@@ -296,24 +296,44 @@ public final class TorsionReduction {
         return result;
     }
 
-    private List<StationAngle> twist(List<StationMotion> motions, List<double[]> relative) {
-        List<StationAngle> result = new ArrayList<>();
-        for (int m = 0; m < motions.size(); m++) {
-            StationMotion motion = motions.get(m);
-            if (GaugeStations.count(relative.get(m)) < GaugeStations.needed(readings, relative.get(m))) {
+    private List<StationAngle> twist(List<StationMotion> all, List<double[]> relative) {
+        List<StationMotion> motions = new ArrayList<>();
+        List<CycleFit> lines = new ArrayList<>();
+        for (int m = 0; m < all.size(); m++) {
+            double[] angle = relative.get(m);
+            if (GaugeStations.count(angle) < GaugeStations.needed(readings, angle)) {
                 findings.add(
                         new Finding(
                                 Finding.Kind.UNREAD,
                                 readings.source(),
-                                "the pair at " + millimetres(motion.station())
+                                "the pair at " + millimetres(all.get(m).station())
                                         + " was hardly ever read together with the held end; it is left out of the twist line"));
-                continue;
+            } else {
+                motions.add(all.get(m));
+                lines.add(CycleFit.of(torque, angle, cycle));
             }
-            CycleFit line = CycleFit.of(torque, relative.get(m), cycle);
+        }
+        Optional<GaugeScatter> scatter = GaugeScatter.of(motions, lines, held);
+        double placed = readings.setup().spacingUncertainty();
+        List<StationAngle> result = new ArrayList<>();
+        for (int m = 0; m < motions.size(); m++) {
+            StationMotion motion = motions.get(m);
+            CycleFit line = lines.get(m);
+            boolean isHeld = motion == held.orElse(null);
             PairErrors errors = new PairErrors(motion, held, torque, cycle);
-            double place = errors.place(readings.setup().spacingUncertainty());
+            double place = errors.place(placed);
+            double fit = isHeld
+                    ? 0
+                    : scatter.map(s -> s.standardError(motion, line, held)).orElse(line.standardError());
+            double ofHeld = held.isEmpty() || isHeld
+                    ? 0
+                    : scatter.map(s -> s.standardErrorOfHeld(line, held.get())).orElseGet(errors::scatterOfHeld);
+            int freedom = scatter.map(GaugeScatter::freedom).orElse(line.fit().degreesOfFreedom());
+            // What goes on as normal must be as wide as Student's t made it at 95 %.
+            double widened = Uncertainty.studentFactor(LEVEL, freedom)
+                    / Uncertainty.studentFactor(LEVEL, Double.POSITIVE_INFINITY);
             Uncertainty uncertainty = new Uncertainty(List.of(
-                    new Contribution("fit", line.standardError(), line.fit().degreesOfFreedom()),
+                    new Contribution("fit", fit, freedom),
                     Contribution.known("spacing", place),
                     Contribution.known(
                             "torque", Math.abs(line.slope()) * readings.setup().torqueUncertainty())));
@@ -325,10 +345,8 @@ public final class TorsionReduction {
                     motion.station(),
                     line.slope(),
                     uncertainty.expanded(LEVEL),
-                    Math.hypot(line.standardError(), place),
-                    Math.hypot(
-                            errors.scatterOfHeld(),
-                            errors.placeOfHeld(readings.setup().spacingUncertainty())),
+                    Math.hypot(widened * fit, place),
+                    Math.hypot(widened * ofHeld, errors.placeOfHeld(placed)),
                     motion.gauges().stream()
                             .map(g -> readings.gauges().get(g).name())
                             .toList(),

@@ -42,6 +42,9 @@ public record Explanation(
     /** A doubt counts as settled when the test took this share of its spread away, and as untouched below a tenth. */
     public static final double SETTLED = 0.5;
 
+    /** Spread of what an unread rig gives: nobody knows, and half of the tub's own twist is a great deal. */
+    static final double GIVE = 0.5;
+
     /** Below this share of its spread taken away the test has said nothing about a doubt. */
     public static final double SILENT = 0.1;
 
@@ -87,8 +90,7 @@ public record Explanation(
             all.add(Doubt.of(Doubt.Kind.TORQUE_SCALE, scale));
         }
         if (measured.held().isEmpty()) {
-            // Nobody knows how much a rig gives; half of the tub's own twist is a great deal.
-            all.add(Doubt.of(Doubt.Kind.RIG_GIVE, 0.5));
+            all.add(Doubt.of(Doubt.Kind.RIG_GIVE, GIVE));
         }
         TubTwistModel model = new TubTwistModel(
                 tub, loading, all, measured.stations(), measured.held(), meshSize, derivativeSize, solver, cancelled);

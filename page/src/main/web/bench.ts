@@ -5,13 +5,22 @@ import {
   type AnswerView,
   type ChangeRequest,
   type DraftView,
+  type ExchangeRequest,
+  type ExchangeView,
+  type ExplainedView,
+  type ExplainRequest,
   type FieldsView,
+  type FileView,
   type Happening,
   type KeptView,
   type LedgerView,
   type LogView,
+  type ModesView,
   type ProjectView,
   type RunView,
+  type ShapeView,
+  type StoredView,
+  type TestView,
 } from "./ask";
 import type { Parcel } from "./binary";
 import { tubOf, type Cut, type Tub, type Vector } from "./geometry";
@@ -29,6 +38,11 @@ export interface Picked {
   value?: string | undefined;
 }
 
+/** What stands in the margin beside the tub. */
+export type Chapter = "plies" | "exchange" | "modes" | "test" | "log";
+
+const IDLE: RunView = { state: "NONE", words: "", share: 0, seconds: 0 };
+
 /** What the server said last, and how it is looked at. */
 export interface BenchState {
   project?: ProjectView;
@@ -44,9 +58,27 @@ export interface BenchState {
   /** How keeping a draft went, when it did not. */
   kept?: KeptView | undefined;
   run: RunView;
+  exchange: ExchangeView;
+  exchangeWork: RunView;
+  modes: ModesView;
+  modesWork: RunView;
+  /** The shape that was chosen last. */
+  mode?: Parcel<ShapeView> | undefined;
+  readings: readonly FileView[];
+  /** The test that is open. */
+  test?: TestView | undefined;
+  explained: ExplainedView;
+  testWork: RunView;
   log: readonly LogView[];
+  /** Runs of other days. */
+  runs: readonly StoredView[];
+  /** What was fetched of them, by tub. */
+  stored: Readonly<Record<string, AnswerView>>;
+  /** Their tubs whose twist lines are drawn. */
+  overlaid: readonly string[];
   message?: string | undefined;
 
+  chapter: Chapter;
   variant: string;
   beside?: string | undefined;
   look: Look;
@@ -81,8 +113,32 @@ export class Bench {
       answers: [],
       fields: {},
       busy: false,
-      run: { state: "NONE", words: "", share: 0, seconds: 0 },
+      run: IDLE,
+      exchange: { variant: "", revision: "", loading: "", kind: "TORSION", points: [], marks: [] },
+      exchangeWork: IDLE,
+      modes: { variant: "", revision: "", shapes: [], notes: [], aboutBuckling: "", aboutVibration: "" },
+      modesWork: IDLE,
+      readings: [],
+      explained: {
+        file: "",
+        variant: "",
+        revision: "",
+        predicted: 0,
+        calibrated: 0,
+        calibratedExpanded: 0,
+        measured: 0,
+        measuredExpanded: 0,
+        verdict: [],
+        points: [],
+        segments: [],
+        factors: [],
+      },
+      testWork: IDLE,
+      chapter: "plies",
       log: [],
+      runs: [],
+      stored: {},
+      overlaid: [],
       variant: "as designed",
       look: "zones",
       loading: "",
@@ -133,7 +189,8 @@ export class Bench {
     const same = before?.revision === project.revision;
     const known = project.variants.some((v) => v.name === this.state.variant);
     const variant = known ? this.state.variant : (project.variants[0]?.name ?? "");
-    const beside = project.variants.some((v) => v.name === this.state.beside) ? this.state.beside : undefined;
+    const there = (name: string | undefined) => project.variants.some((v) => v.name === name) || isStored(this.state, name);
+    const beside = there(this.state.beside) ? this.state.beside : undefined;
     const loading = project.variants.find((v) => v.name === variant)?.cases.includes(this.state.loading)
       ? this.state.loading
       : (project.variants.find((v) => v.name === variant)?.cases[0] ?? "");
@@ -143,11 +200,14 @@ export class Bench {
     // What is on screen stays until what takes its place is there.
     if (!same) this.set({ picked: undefined, ledger: undefined });
     await Promise.all([
-      ...[variant, beside].filter((v) => v !== undefined && v !== "").map((v) => this.load(v!, !same)),
+      ...[variant, beside].filter((v) => v !== undefined && v !== "").map((v) => this.load(v!, !same && !isStored(this.state, v))),
       this.answered(),
       this.ledger(),
       this.ask.run().then((run) => this.set({ run })),
-      this.ask.log().then((log) => this.set({ log })),
+      this.exchanged(),
+      this.shaped(),
+      this.tested(),
+      this.logged(),
     ]);
     if (!this.state.draft) await this.takeUpDraft();
   }
@@ -183,6 +243,34 @@ export class Bench {
     if (ledger?.variant === this.state.variant) this.set({ ledger });
   }
 
+  private async exchanged(): Promise<void> {
+    const [exchange, exchangeWork] = await Promise.all([this.ask.exchange(), this.ask.exchangeWork()]);
+    this.set({ exchange, exchangeWork });
+  }
+
+  private async shaped(): Promise<void> {
+    const [modes, modesWork] = await Promise.all([this.ask.modes(), this.ask.modesWork()]);
+    this.set({ modes, modesWork });
+  }
+
+  private async logged(): Promise<void> {
+    const [log, runs] = await Promise.all([this.ask.log(), this.ask.runs()]);
+    this.set({ log, runs });
+  }
+
+  /** Fetches what a stored run answered, unless it is here. */
+  private async recall(name: string): Promise<void> {
+    const run = this.state.runs.find((r) => r.names.includes(name));
+    if (!run || this.state.stored[name]) return;
+    const answers = await this.ask.runAnswers(run.id);
+    this.set({ stored: { ...this.state.stored, ...Object.fromEntries(answers.map((a) => [a.variant, a])) } });
+  }
+
+  private async tested(): Promise<void> {
+    const [explained, testWork] = await Promise.all([this.ask.explained(), this.ask.testWork()]);
+    this.set({ explained, testWork });
+  }
+
   private async heard(what: Happening): Promise<void> {
     try {
       switch (what.what) {
@@ -195,6 +283,15 @@ export class Bench {
         case "RUN":
           this.set({ run: await this.ask.run() });
           break;
+        case "EXCHANGE":
+          await this.exchanged();
+          break;
+        case "MODES":
+          await this.shaped();
+          break;
+        case "TEST":
+          await this.tested();
+          break;
         case "LEDGER":
           if (what.subject === this.state.variant) this.soon();
           break;
@@ -204,7 +301,7 @@ export class Bench {
           }
           break;
         case "LOGBOOK":
-          this.set({ log: await this.ask.log() });
+          await this.logged();
           break;
       }
     } catch (fault) {
@@ -255,9 +352,17 @@ export class Bench {
   compare(beside: string | undefined): Promise<void> {
     this.set({ beside });
     return this.attempt(async () => {
+      if (beside) await this.recall(beside);
       if (beside) await this.load(beside, false);
       await this.needFields();
     });
+  }
+
+  /** Draws the twist line of a stored run's tub beside the others, or no longer. */
+  overlay(name: string, on: boolean): Promise<void> {
+    const without = this.state.overlaid.filter((n) => n !== name);
+    this.set({ overlaid: on ? [...without, name] : without });
+    return this.attempt(() => this.recall(name));
   }
 
   look(look: Look): Promise<void> {
@@ -316,6 +421,57 @@ export class Bench {
     return this.attempt(async () => this.set({ draft: await step() })).finally(() => this.set({ busy: false }));
   }
 
+  drawExchange(asked: ExchangeRequest): Promise<void> {
+    return this.attempt(async () => this.set({ exchangeWork: await this.ask.startExchange(asked) }));
+  }
+
+  stopExchange(): Promise<void> {
+    return this.attempt(async () => this.set({ exchangeWork: await this.ask.stopExchange() }));
+  }
+
+  /** Lays a point of the curve on the tub, and shows where it differs. */
+  lay(point: number): Promise<void> {
+    return this.move(async () => this.ask.layDraft(await this.needDraft(), point)).then(() => this.look("tried"));
+  }
+
+  findModes(): Promise<void> {
+    return this.attempt(async () => this.set({ modesWork: await this.ask.startModes(this.state.variant) }));
+  }
+
+  stopModes(): Promise<void> {
+    return this.attempt(async () => this.set({ modesWork: await this.ask.stopModes() }));
+  }
+
+  /** Shows a shape on the tub, moving unless the reader asked their machine for stillness. */
+  showMode(number: number): Promise<void> {
+    return this.attempt(async () => {
+      const mode = await this.ask.shape(this.state.modes.variant, number);
+      const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+      this.set({ mode, look: "mode", magnify: this.state.magnify || 1, swinging: this.state.swinging || !still });
+    });
+  }
+
+  findReadings(): Promise<void> {
+    return this.attempt(async () => this.set({ readings: await this.ask.readings() }));
+  }
+
+  /** Opens a test, or puts it away. */
+  openTest(file: string, dropped: boolean): Promise<void> {
+    return this.attempt(async () => this.set({ test: file === "" ? undefined : await this.ask.test(file, dropped) }));
+  }
+
+  explain(asked: ExplainRequest): Promise<void> {
+    return this.attempt(async () => this.set({ testWork: await this.ask.startTest(asked) }));
+  }
+
+  stopTest(): Promise<void> {
+    return this.attempt(async () => this.set({ testWork: await this.ask.stopTest() }));
+  }
+
+  keepTest(): Promise<void> {
+    return this.attempt(async () => this.set({ explained: await this.ask.keepTest() }));
+  }
+
   run(): Promise<void> {
     return this.attempt(async () => this.set({ run: await this.ask.startRun() }));
   }
@@ -327,6 +483,16 @@ export class Bench {
   note(words: string): Promise<void> {
     return this.attempt(async () => this.set({ log: await this.ask.note(words) }));
   }
+}
+
+/** Whether a name is that of a stored run's tub. */
+export function isStored(state: BenchState, name: string | undefined): boolean {
+  return state.runs.some((r) => r.names.includes(name ?? ""));
+}
+
+/** What was computed of a variant, or of a stored run's. */
+export function answerOf(state: BenchState, name: string | undefined): AnswerView | undefined {
+  return state.answers.find((a) => a.variant === name) ?? state.stored[name ?? ""];
 }
 
 /** Under which name fields are kept. */

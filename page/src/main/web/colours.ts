@@ -54,6 +54,15 @@ export function ramp(t: number): Rgb {
   return EMBER[Math.round(Math.min(1, Math.max(0, t)) * (STEPS - 1))];
 }
 
+/**
+ * A change, from −1 through 0 to 1: clay where there is less, pale where nothing changes, slate blue where there is more.
+ * Both ends are equally dark; orange and blue stay apart for every common kind of colour vision.
+ */
+export function balance(t: number): Rgb {
+  const s = Math.min(1, Math.abs(t));
+  return oklch(mix(0.93, 0.47, s), mix(0.008, 0.14, Math.sqrt(s)), t < 0 ? 45 : 255);
+}
+
 function ember(): Rgb[] {
   const at = [0, 0.25, 0.5, 0.75, 1];
   const chroma = [0.02, 0.06, 0.135, 0.175, 0.115];

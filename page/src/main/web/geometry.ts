@@ -43,43 +43,61 @@ export function tubOf(parcel: Parcel<TubView>): Tub {
   };
 }
 
-/** Triangles with corners of their own, so that every element can have a colour and every crease stays sharp. */
+/**
+ * Triangles on the corners of elements. A corner is stored once for each element, however many of its triangles meet there,
+ * and never shared between elements, so that every element can have a colour and every crease stays sharp.
+ */
 export interface Triangles {
   points: Float32Array;
   normals: Float32Array;
   /** Node of each point. */
   nodes: Int32Array;
+  /** Element of each point. */
+  owners: Int32Array;
+  /** Three points of each triangle. */
+  corners: Uint32Array;
   /** Element of each triangle. */
   elements: Int32Array;
 }
 
 /** The triangles of the elements that are shown. */
 export function triangles(tub: Tub, shows: (element: number) => boolean): Triangles {
-  let count = 0;
-  for (let e = 0; e < tub.elements; e++) if (shows(e)) count += tub.corners[4 * e + 3] < 0 ? 1 : 2;
-  const result: Triangles = {
-    points: new Float32Array(9 * count),
-    normals: new Float32Array(9 * count),
-    nodes: new Int32Array(3 * count),
-    elements: new Int32Array(count),
-  };
-  let t = 0;
-  const put = (e: number, corners: readonly [number, number, number]) => {
-    result.elements[t] = e;
-    for (let k = 0; k < 3; k++) {
-      const node = tub.corners[4 * e + corners[k]];
-      result.nodes[3 * t + k] = node;
-      for (let i = 0; i < 3; i++) {
-        result.points[9 * t + 3 * k + i] = tub.nodes[3 * node + i];
-        result.normals[9 * t + 3 * k + i] = tub.normals[12 * e + 3 * corners[k] + i];
-      }
-    }
-    t++;
-  };
+  let triangles = 0;
+  let points = 0;
   for (let e = 0; e < tub.elements; e++) {
     if (!shows(e)) continue;
-    put(e, [0, 1, 2]);
-    if (tub.corners[4 * e + 3] >= 0) put(e, [0, 2, 3]);
+    const quadrilateral = tub.corners[4 * e + 3] >= 0;
+    triangles += quadrilateral ? 2 : 1;
+    points += quadrilateral ? 4 : 3;
+  }
+  const result: Triangles = {
+    points: new Float32Array(3 * points),
+    normals: new Float32Array(3 * points),
+    nodes: new Int32Array(points),
+    owners: new Int32Array(points),
+    corners: new Uint32Array(3 * triangles),
+    elements: new Int32Array(triangles),
+  };
+  let p = 0;
+  let t = 0;
+  for (let e = 0; e < tub.elements; e++) {
+    if (!shows(e)) continue;
+    const n = tub.corners[4 * e + 3] < 0 ? 3 : 4;
+    for (let k = 0; k < n; k++) {
+      const node = tub.corners[4 * e + k];
+      result.nodes[p + k] = node;
+      result.owners[p + k] = e;
+      for (let i = 0; i < 3; i++) {
+        result.points[3 * (p + k) + i] = tub.nodes[3 * node + i];
+        result.normals[3 * (p + k) + i] = tub.normals[12 * e + 3 * k + i];
+      }
+    }
+    for (let k = 2; k < n; k++) {
+      result.corners.set([p, p + k - 1, p + k], 3 * t);
+      result.elements[t] = e;
+      t++;
+    }
+    p += n;
   }
   return result;
 }
@@ -128,9 +146,9 @@ export function cast(shape: Triangles, from: Vector, along: Vector, cut?: Cut): 
   let best = -1;
   const p = shape.points;
   for (let t = 0; t < shape.elements.length; t++) {
-    const i = 9 * t;
-    const ax = p[i + 3] - p[i], ay = p[i + 4] - p[i + 1], az = p[i + 5] - p[i + 2];
-    const bx = p[i + 6] - p[i], by = p[i + 7] - p[i + 1], bz = p[i + 8] - p[i + 2];
+    const i = 3 * shape.corners[3 * t], j = 3 * shape.corners[3 * t + 1], k = 3 * shape.corners[3 * t + 2];
+    const ax = p[j] - p[i], ay = p[j + 1] - p[i + 1], az = p[j + 2] - p[i + 2];
+    const bx = p[k] - p[i], by = p[k + 1] - p[i + 1], bz = p[k + 2] - p[i + 2];
     const qx = along[1] * bz - along[2] * by, qy = along[2] * bx - along[0] * bz, qz = along[0] * by - along[1] * bx;
     const det = ax * qx + ay * qy + az * qz;
     if (Math.abs(det) < 1e-14) continue;

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useState } from "preact/hooks";
+import type { StoredView } from "./ask";
 import type { Bench, BenchState } from "./bench";
 
 /** What was done in this project, and a line to add. */
 export function Logbook({ bench, state }: { bench: Bench; state: BenchState }) {
   const [words, setWords] = useState("");
   return (
-    <details class="card log">
-      <summary data-test="log">Logbook ({state.log.length})</summary>
+    <section class="card log" aria-label="Logbook">
+      <h2>Logbook</h2>
       <form
         onSubmit={(e) => {
           e.preventDefault();
@@ -31,10 +32,43 @@ export function Logbook({ bench, state }: { bench: Bench; state: BenchState }) {
               </span>
               <br />
               {l.words}
+              <Stored bench={bench} state={state} run={state.runs.find((r) => r.id === l.id)} />
             </li>
           ))}
         </ol>
       )}
-    </details>
+    </section>
+  );
+}
+
+/** Of a run that is remembered: its tubs, to lay beside and to draw into the twist line. */
+function Stored({ bench, state, run }: { bench: Bench; state: BenchState; run: StoredView | undefined }) {
+  if (!run) return null;
+  return (
+    <span class="stored">
+      {run.names.map((n) => (
+        <span key={n} class="group">
+          <button
+            type="button"
+            class="quiet"
+            aria-pressed={state.beside === n}
+            aria-label={`lay ${n} beside what is shown`}
+            onClick={() => void bench.compare(state.beside === n ? undefined : n)}
+            data-test={`beside-${n}`}
+          >
+            {n}
+          </button>
+          <label>
+            <input
+              type="checkbox"
+              checked={state.overlaid.includes(n)}
+              onChange={(e) => void bench.overlay(n, e.currentTarget.checked)}
+              data-test={`overlay-${n}`}
+            />{" "}
+            twist line
+          </label>
+        </span>
+      ))}
+    </span>
   );
 }

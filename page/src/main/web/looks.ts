@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { AnswerView, FieldsView } from "./ask";
+import type { AnswerView, DraftView, FieldsView, LedgerView, ShapeView } from "./ask";
 import type { Parcel } from "./binary";
-import { css, kindColour, ramp, type Rgb } from "./colours";
+import { balance, css, kindColour, ramp, type Rgb } from "./colours";
 import type { Tub } from "./geometry";
 import { full, figure, shown, unit, type Units } from "./units";
 
 /** What the tub is coloured by. */
-export type Look = "zones" | "pieces" | "thickness" | "directions" | "energy" | "movement" | "reserve";
+export type Look = "zones" | "pieces" | "thickness" | "directions" | "energy" | "movement" | "reserve" | "tried" | "mode";
 
 export const LOOKS: readonly { look: Look; name: string; tells: string }[] = [
   { look: "zones", name: "zones", tells: "one colour for each zone" },
@@ -16,6 +16,8 @@ export const LOOKS: readonly { look: Look; name: string; tells: string }[] = [
   { look: "energy", name: "energy", tells: "where it gives: strain energy for each area" },
   { look: "movement", name: "movement", tells: "how far each point moves" },
   { look: "reserve", name: "reserve", tells: "lowest reserve factor of each zone in the load cases" },
+  { look: "tried", name: "tried", tells: "where the layup being tried is lighter or heavier than designed" },
+  { look: "mode", name: "mode", tells: "how it buckles or vibrates; choose which in the margin" },
 ];
 
 /** A key to the colours. */
@@ -23,6 +25,8 @@ export interface Legend {
   title: string;
   /** For a ramp: what stands at its ends and between, 0 to 1. */
   ticks?: { at: number; text: string }[];
+  /** The ramp, where it is not the usual one. */
+  colour?: (at: number) => Rgb;
   /** For kinds. */
   kinds?: { colour: string; text: string }[];
 }
@@ -35,8 +39,17 @@ export interface Painting {
   says(element: number): string | undefined;
 }
 
-/** Paints a tub. Without fields energy and movement are left blank. */
-export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, fields?: Parcel<FieldsView>, answer?: AnswerView): Painting {
+/** What a tub may be painted by, as far as it is there. */
+export interface Known {
+  fields?: Parcel<FieldsView> | undefined;
+  answer?: AnswerView | undefined;
+  draft?: DraftView | undefined;
+  ledger?: LedgerView | undefined;
+  mode?: Parcel<ShapeView> | undefined;
+}
+
+/** Paints a tub; what is not known yet is left blank. */
+export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, answer, draft, ledger, mode }: Known): Painting {
   const { regions, stacks } = tub.view;
   const region = (e: number) => regions[tub.regions[e]];
   switch (look) {
@@ -106,21 +119,49 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, fields?: P
         },
       };
     }
+    case "tried": {
+      if (!draft || !ledger || draft.edited.length === 0) {
+        return { ...nothing(blank), legend: { title: "no other layup is being tried", kinds: [] } };
+      }
+      const laid = (name: string, patch: string) => patch === name || patch.startsWith(`${name}: `);
+      const change = regions.map((r) =>
+        draft.edited.reduce((sum, e) => {
+          const owner = ledger.owners.find((o) => o.name === e.owner);
+          const here = owner && (owner.patch ? r.patches.some((p) => laid(e.owner, p)) : r.zone === e.owner);
+          return here ? sum + e.stack.arealMass - owner.stack.arealMass : sum;
+        }, 0),
+      );
+      const most = Math.max(1e-9, ...change.map(Math.abs));
+      return {
+        of: (e) => balance(change[tub.regions[e]] / most),
+        legend: {
+          title: `lighter −, heavier +, ${unit("arealMass", units)}`,
+          ticks: [0, 0.5, 1].map((at) => ({ at, text: at === 0.5 ? "0" : figure(shown((2 * at - 1) * most, "arealMass", units), 2) })),
+          colour: (at) => balance(2 * at - 1),
+        },
+        says: (e) => {
+          const by = change[tub.regions[e]];
+          return by === 0 ? "as designed here" : `${full(Math.abs(by), "arealMass", units, 3)} ${by < 0 ? "lighter" : "heavier"} than designed`;
+        },
+      };
+    }
+    case "mode": {
+      if (!mode) return { ...nothing(blank), legend: { title: "choose a shape beside the tub, under Modes", kinds: [] } };
+      const u = mode.floats("displacements");
+      return {
+        of: (e) => ramp(movement(tub, u, e)),
+        legend: {
+          title: "movement in this shape, of the largest",
+          ticks: [0, 0.5, 1].map((at) => ({ at, text: `${100 * at} %` })),
+        },
+        says: (e) => `moves ${figure(100 * movement(tub, u, e), 2)} % of the largest movement in this shape`,
+      };
+    }
     case "movement": {
       if (!fields) return nothing(blank);
       const u = fields.floats("displacements");
       const largest = fields.document.largest;
-      const at = (e: number) => {
-        let sum = 0;
-        let n = 0;
-        for (let k = 0; k < 4; k++) {
-          const node = tub.corners[4 * e + k];
-          if (node < 0) continue;
-          n++;
-          sum += Math.hypot(u[3 * node], u[3 * node + 1], u[3 * node + 2]);
-        }
-        return sum / n;
-      };
+      const at = (e: number) => movement(tub, u, e);
       return {
         of: (e) => ramp(at(e) / largest),
         legend: {
@@ -131,6 +172,19 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, fields?: P
       };
     }
   }
+}
+
+/** How far the middle of an element moves. */
+function movement(tub: Tub, u: Float32Array, e: number): number {
+  let sum = 0;
+  let n = 0;
+  for (let k = 0; k < 4; k++) {
+    const node = tub.corners[4 * e + k];
+    if (node < 0) continue;
+    n++;
+    sum += Math.hypot(u[3 * node], u[3 * node + 1], u[3 * node + 2]);
+  }
+  return sum / n;
 }
 
 function nothing(blank: Rgb): Painting {

@@ -2,6 +2,7 @@
 import type { BenchState } from "./bench";
 import { css, ramp } from "./colours";
 import type { Legend } from "./looks";
+import { named } from "./modes";
 import { full } from "./units";
 
 /** A picture to hand to a colleague: the tub as it is seen, what it is, and the key to its colours. An object address. */
@@ -29,13 +30,14 @@ export async function picture(source: string, state: BenchState, legend: Legend 
   if (legend?.ticks) {
     const left = canvas.width - 300;
     for (let i = 0; i < 256; i++) {
-      pen.fillStyle = css(ramp(i / 255));
+      pen.fillStyle = css((legend.colour ?? ramp)(i / 255));
       pen.fillRect(left + i, image.height + 26, 2, 12);
     }
     pen.fillStyle = style.getPropertyValue("--ink");
     pen.fillText(legend.title, left, image.height + 18);
     for (const t of legend.ticks) pen.fillText(t.text, left + 250 * t.at - (t.at === 0 ? 0 : 12), image.height + 56);
   }
+  if (state.look === "mode" && state.mode) pen.fillText(named(state.mode.document), 16, image.height + 68);
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, "image/png"));
   return URL.createObjectURL(blob!);
 }

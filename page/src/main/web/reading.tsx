@@ -28,7 +28,7 @@ export function ReadingAt({ bench, state }: { bench: Bench; state: BenchState })
       {picked.value && <p data-test="reading-value">{picked.value}</p>}
       <button
         type="button"
-        onClick={() => bench.set({ marked: region.zone, picked: undefined })}
+        onClick={() => bench.set({ marked: region.zone, picked: undefined, chapter: "plies" })}
         data-test="open-zone"
       >
         Open its plies

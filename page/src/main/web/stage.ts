@@ -80,9 +80,9 @@ class Half {
     const { tub } = scene;
     const shows = this.shows(scene);
     this.shape = triangles(tub, shows);
-    const n = this.shape.nodes.length;
-    const cells = new Uint32Array((4 * n) / 3);
-    for (let t = 0; t < n / 3; t++) cells.set([3, 3 * t, 3 * t + 1, 3 * t + 2], 4 * t);
+    const { corners } = this.shape;
+    const cells = new Uint32Array((4 * corners.length) / 3);
+    for (let t = 0; t < corners.length / 3; t++) cells.set([3, corners[3 * t], corners[3 * t + 1], corners[3 * t + 2]], 4 * t);
     const data = vtkPolyData.newInstance();
     data.getPoints().setData(this.shape.points, 3);
     data.getPolys().setData(cells);
@@ -107,17 +107,20 @@ class Half {
 
   private colour(scene: Scene, tone: Tone): void {
     const shape = this.shape!;
-    const colours = new Uint8Array(9 * shape.elements.length);
+    const colours = new Uint8Array(3 * shape.owners.length);
     const { regions } = scene.tub.view;
     const held = regions.map((r) => r.zone === scene.marked || r.patches.some((p) => p === scene.marked || p.startsWith(`${scene.marked}: `)));
     const fades = scene.marked !== undefined && held.includes(true);
-    for (let t = 0; t < shape.elements.length; t++) {
-      const e = shape.elements[t];
-      let c = scene.colour(e);
-      if (fades && !held[scene.tub.regions[e]]) {
-        c = [0, 1, 2].map((i) => Math.round(0.25 * c[i] + 0.75 * tone.ground[i])) as unknown as Rgb;
+    let c: Rgb = tone.ground;
+    for (let p = 0; p < shape.owners.length; p++) {
+      const e = shape.owners[p];
+      if (p === 0 || e !== shape.owners[p - 1]) {
+        c = scene.colour(e);
+        if (fades && !held[scene.tub.regions[e]]) {
+          c = [0, 1, 2].map((i) => Math.round(0.25 * c[i] + 0.75 * tone.ground[i])) as unknown as Rgb;
+        }
       }
-      for (let k = 0; k < 3; k++) colours.set(c, 9 * t + 3 * k);
+      colours.set(c, 3 * p);
     }
     scalars(this.surface.mapper, colours);
     // Rims and seams stand out, zone boundaries hardly.

@@ -2,6 +2,7 @@
 import type { AnswerView } from "./ask";
 import type { Bench, BenchState } from "./bench";
 import { figure, shown, text, unit, type Kind } from "./units";
+import { Work } from "./work";
 
 /** Name, the figures that decide, and what is shown. */
 export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
@@ -12,12 +13,13 @@ export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
     <header class="title">
       <div class="name">
         <h1>{project.tub}</h1>
-        <p>
+        <p title={`${project.folder}/${project.file}`}>
           {project.variants.find((v) => v.name === state.variant)?.construction} · {project.folder}/{project.file}
         </p>
       </div>
       <Figures state={state} answer={answer} mass={tub?.view.mass} />
       <div class="choices">
+        <div class="shows">
         <label>
           showing
           <select value={state.variant} onChange={(e) => void bench.show(e.currentTarget.value)} data-test="variant">
@@ -39,8 +41,21 @@ export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
               .map((v) => (
                 <option key={v.name}>{v.name}</option>
               ))}
+            {state.runs.length > 0 && (
+              <optgroup label="from the logbook">
+                {state.runs.flatMap((r) =>
+                  r.names.map((n) => (
+                    <option key={n} value={n} title={r.words}>
+                      {n}, {new Date(r.stamp).toLocaleDateString()}
+                    </option>
+                  )),
+                )}
+              </optgroup>
+            )}
           </select>
         </label>
+        </div>
+        <div class="acts">
         <Run bench={bench} state={state} />
         <button
           type="button"
@@ -54,6 +69,7 @@ export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
         <button type="button" class="quiet" onClick={() => bench.set({ dark: !state.dark })} data-test="tone">
           {state.dark ? "light" : "dark"}
         </button>
+        </div>
       </div>
     </header>
   );
@@ -100,7 +116,8 @@ function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerVie
         <div>
           <dt>lowest reserve factor</dt>
           <dd>
-            <b>{figure(answer.reserves[0].value, 3)}</b> {answer.reserves[0].zone}
+            <b>{figure(answer.reserves[0].value, 3)}</b>
+            <span class="standing">{answer.reserves[0].zone}</span>
           </dd>
         </div>
       )}
@@ -118,19 +135,8 @@ function Standing({ met, words }: { met: boolean; words: string }) {
 
 function Run({ bench, state }: { bench: Bench; state: BenchState }) {
   const { run } = state;
-  if (run.state === "WORKING") {
-    return (
-      <span class="run" role="status">
-        <progress value={run.share} max={1} aria-label="Share of the run that is done" />
-        <span data-test="run-words">{run.words}</span>
-        <button type="button" onClick={() => void bench.stop()} data-test="stop">
-          Stop
-        </button>
-      </span>
-    );
-  }
   return (
-    <span class="run">
+    <Work work={run} name="run" what="the run" onStop={() => void bench.stop()}>
       <button
         type="button"
         onClick={() => void bench.run()}
@@ -139,17 +145,12 @@ function Run({ bench, state }: { bench: Bench; state: BenchState }) {
       >
         Run with mesh error
       </button>
-      {run.state !== "NONE" && (
-        <span role="status" data-test="run-words">
-          {run.words}
-        </span>
-      )}
       {run.state === "DONE" && (
         <button type="button" class="quiet" onClick={() => void save(bench)}>
           save report
         </button>
       )}
-    </span>
+    </Work>
   );
 }
 

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { type Bench, type BenchState, fieldKey } from "./bench";
+import { answerOf, type Bench, type BenchState, fieldKey } from "./bench";
 import { css, ramp, type Rgb } from "./colours";
 import type { Cut } from "./geometry";
 import { LOOKS, paint, type Legend, type Painting } from "./looks";
 import { Stage, type Scene, type Tone } from "./stage";
+import { mostAt, named } from "./modes";
 import { picture } from "./picture";
 import { download } from "./title";
 import { shown, typed, unit } from "./units";
@@ -52,27 +53,42 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
   }, [fitKey, size.width > 0, halves]);
 
   const tone = state.dark ? DARK : LIGHT;
+  // Colours follow a draft only while they tell of it.
+  const modeOf = (v: string) => {
+    const { mode, look } = state;
+    const known = mode?.document.variant === v && mode.document.revision === state.tubs[v].view.revision;
+    return look === "mode" && known ? mode : undefined;
+  };
+  const tried = state.look === "tried" ? state.draft : undefined;
   const paintings: Painting[] = useMemo(
     () =>
       shownVariants.map((v) =>
-        paint(state.tubs[v], state.look, state.units, BLANK[state.dark ? "dark" : "light"], state.fields[fieldKey(v, state.loading)], state.answers.find((a) => a.variant === v)),
+        paint(state.tubs[v], state.look, state.units, BLANK[state.dark ? "dark" : "light"], {
+          fields: state.fields[fieldKey(v, state.loading)],
+          answer: answerOf(state, v),
+          draft: v === state.draft?.variant ? state.draft : undefined,
+          ledger: v === state.ledger?.variant ? state.ledger : undefined,
+          mode: modeOf(v),
+        }),
       ),
-    [state.tubs, state.look, state.units, state.dark, state.fields, state.loading, state.answers, shownVariants.join("\n")],
+    [state.tubs, state.look, state.units, state.dark, state.fields, state.loading, state.answers, state.stored, tried, state.mode, shownVariants.join("\n")],
   );
+  const fieldsOf = (v: string) => (state.look === "mode" ? undefined : state.fields[fieldKey(v, state.loading)]);
   const scales = shownVariants.map((v) => {
-    const fields = state.fields[fieldKey(v, state.loading)];
     const tub = state.tubs[v];
-    return fields ? (state.magnify * REACH * (tub.high[0] - tub.low[0])) / Math.max(1e-12, fields.document.largest) : 0;
+    const drawn = state.magnify * REACH * (tub.high[0] - tub.low[0]);
+    const largest = modeOf(v) ? 1 : fieldsOf(v)?.document.largest;
+    return largest === undefined ? 0 : drawn / Math.max(1e-12, largest);
   });
   const scenes: Scene[] = useMemo(
     () =>
       shownVariants.map((v, i) => {
-        const fields = state.fields[fieldKey(v, state.loading)];
+        const moved = modeOf(v) ?? fieldsOf(v);
         return {
           tub: state.tubs[v],
           colour: paintings[i].of,
           hidden: state.hidden,
-          shape: fields && state.magnify > 0 ? { u: fields.floats("displacements"), scale: scales[i] } : undefined,
+          shape: moved && state.magnify > 0 ? { u: moved.floats("displacements"), scale: scales[i] } : undefined,
           strokes: state.look === "directions",
           marked: state.marked,
         };
@@ -137,6 +153,11 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
         ))}
       </Canvas>
       {paintings[0] && !paintings[0].legend.ticks && <Key legend={paintings[0].legend} />}
+      {first && modeOf(state.variant) && (
+        <p class="naming" role="status" data-test="mode-named">
+          {named(state.mode!.document)} <span class="small">{mostAt(state.mode!.document, state.units)}</span>
+        </p>
+      )}
       </div>
       <div class="handles">
         <span role="group" aria-label="Look from" class="sides">
@@ -168,10 +189,11 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
 }
 
 function describe(state: BenchState, legend: Legend | undefined): string {
+  const mode = state.look === "mode" && state.mode?.document.variant === state.variant ? ` ${named(state.mode.document)}.` : "";
   const what = legend?.kinds?.length
     ? `${legend.title}: ${legend.kinds.map((k) => k.text).join(", ")}`
     : (legend?.title ?? "nothing yet");
-  return `${state.project!.tub}, ${state.variant}, coloured by ${what}. Arrow keys turn it, with Shift they move it, plus and minus bring it nearer and farther, Enter reads the point in the middle, Escape lets go.`;
+  return `${state.project!.tub}, ${state.variant}, coloured by ${what}.${mode} Arrow keys turn it, with Shift they move it, plus and minus bring it nearer and farther, Enter reads the point in the middle, Escape lets go.`;
 }
 
 interface CanvasProps {
@@ -252,7 +274,7 @@ function Canvas(props: CanvasProps) {
 
 function Key({ legend }: { legend: Legend }) {
   if (legend.ticks) {
-    const stops = Array.from({ length: 17 }, (_, i) => css(ramp(i / 16)));
+    const stops = Array.from({ length: 17 }, (_, i) => css((legend.colour ?? ramp)(i / 16)));
     return (
       <div class="key scale" role="img" aria-label={`${legend.title}, from ${legend.ticks[0].text} to ${legend.ticks.at(-1)!.text}`}>
         <span>{legend.title}</span>

@@ -2,7 +2,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { CaseView } from "./ask";
 import type { BenchState } from "./bench";
-import { figure, shown, unit } from "./units";
+import { ticks } from "./scale";
+import { figure, full, shown, unit } from "./units";
 import { rulerOf } from "./view";
 
 /** Room left of the line for the scale, and below it for stations, pixels. */
@@ -23,7 +24,9 @@ export function TwistChart({ state }: { state: BenchState }) {
     return () => watch.disconnect();
   }, []);
   const tub = state.tubs[state.variant];
-  const lines = state.answers
+  // Of stored runs those that are asked for, and the one that stands beside.
+  const recalled = [...new Set([...state.overlaid, state.beside ?? ""])].flatMap((n) => state.stored[n] ?? []);
+  const lines = [...state.answers, ...recalled]
     .map((a) => ({ name: a.variant, torsion: a.cases.find((c) => c.twist && (c.name === state.loading || c.kind === "TORSION")) }))
     .filter((l): l is { name: string; torsion: CaseView } => l.torsion !== undefined)
     .sort((a, b) => Number(b.name === state.variant) - Number(a.name === state.variant));
@@ -41,8 +44,21 @@ export function TwistChart({ state }: { state: BenchState }) {
     const held = at(twist.stations, twist.angles, torsion.rearStation);
     return twist.angles.map((a) => ((a - held) * 180) / Math.PI / torsion.load);
   });
-  const top = Math.max(1e-12, ...degrees.flat());
-  const bottom = Math.min(0, ...degrees.flat());
+  const measured = (state.test?.twist ?? []).map((t) => ({
+    x: t.station,
+    low: deg(t.perTorque - t.expanded),
+    middle: deg(t.perTorque),
+    high: deg(t.perTorque + t.expanded),
+  }));
+  const explained = state.test && state.explained.file === state.test.file ? state.explained : undefined;
+  const built = explained
+    ? [...explained.points.map((p) => [p.station, deg(p.built)]), ...(explained.held === undefined ? [] : [[explained.held, 0]])].sort(
+        (p, q) => p[0] - q[0],
+      )
+    : [];
+  const all = [...degrees.flat(), ...measured.flatMap((m) => [m.low, m.high]), ...built.map((b) => b[1])];
+  const top = Math.max(1e-12, ...all);
+  const bottom = Math.min(0, ...all);
   const py = (v: number) => HEAD + ((top - v) / (top - bottom)) * (height - HEAD - FOOT);
   const unitTorque = 1000;
   return (
@@ -58,7 +74,7 @@ export function TwistChart({ state }: { state: BenchState }) {
         {lines.length === 0 ? (
           <p class="wait">The twist line follows when the tub has been solved.</p>
         ) : (
-          <svg width={width} height={height} role="img" aria-label={words(lines)} data-test="twist">
+          <svg width={width} height={height} role="img" aria-label={[words(lines), ...measuredWords(state)].join("; ")} data-test="twist">
             {tub?.view.landmarks.map((m) => {
               const [a, b] = [px(m.from), px(m.to)].sort((p, q) => p - q);
               return m.wall ? (
@@ -73,7 +89,7 @@ export function TwistChart({ state }: { state: BenchState }) {
               );
             })}
             <line class="zero" x1={LEFT} x2={width} y1={py(0)} y2={py(0)} />
-            {ticks(bottom * unitTorque, top * unitTorque).map((t) => (
+            {ticks(bottom * unitTorque, top * unitTorque).filter((t) => t !== 0).map((t) => (
               <g key={t}>
                 <line class="grid" x1={LEFT} x2={width} y1={py(t / unitTorque)} y2={py(t / unitTorque)} />
                 <text class="axis" x={4} y={py(t / unitTorque) - 3}>
@@ -101,11 +117,34 @@ export function TwistChart({ state }: { state: BenchState }) {
                 </g>
               );
             })}
+            {built.length > 1 && (
+              <>
+                <path class="built" d={built.map(([x, v], k) => `${k ? "L" : "M"}${px(x).toFixed(1)} ${py(v).toFixed(1)}`).join("")} />
+                <text class="name built" x={px(built[0][0]) + 6} y={py(built[0][1]) - 8}>
+                  as built
+                </text>
+              </>
+            )}
+            {measured.map((m) => (
+              <g key={m.x} class="measured" data-test="measured">
+                <path d={`M${px(m.x)} ${py(m.low)}V${py(m.high)}M${px(m.x) - 4} ${py(m.low)}h8M${px(m.x) - 4} ${py(m.high)}h8`} />
+                <circle cx={px(m.x)} cy={py(m.middle)} r={3.4} />
+              </g>
+            ))}
           </svg>
         )}
       </div>
     </figure>
   );
+}
+
+const deg = (perTorque: number) => (perTorque * 180) / Math.PI;
+
+/** The measured line for whoever cannot see it. */
+function measuredWords({ test, units }: BenchState): string[] {
+  if (!test) return [];
+  const points = test.twist.map((t) => `${figure(1000 * deg(t.perTorque), 3)}° at ${full(t.station, "length", units)}`);
+  return [`measured in ${test.file}: ${points.join(", ")}`];
 }
 
 function at(xs: number[], ys: number[], x: number): number {
@@ -114,16 +153,6 @@ function at(xs: number[], ys: number[], x: number): number {
     if (x <= xs[i]) return ys[i - 1] + ((x - xs[i - 1]) / (xs[i] - xs[i - 1])) * (ys[i] - ys[i - 1]);
   }
   return ys[ys.length - 1];
-}
-
-/** A few round values between two, zero left out. */
-export function ticks(low: number, high: number): number[] {
-  const rough = (high - low) / 4;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((m) => m * power).find((s) => s >= rough)!;
-  const result: number[] = [];
-  for (let t = Math.ceil(low / step) * step; t <= high; t += step) if (Math.abs(t) > step / 2) result.push(t);
-  return result;
 }
 
 function stations(low: number, high: number): number[] {

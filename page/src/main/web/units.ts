@@ -23,6 +23,7 @@ const UNITS = {
   arealMass: { SI: { text: "kg/m²", si: 1 }, "inch-pound": { text: "lb/ft²", si: POUND / (FOOT * FOOT) } },
   density: { SI: { text: "J/m²", si: 1 }, "inch-pound": { text: "ft·lbf/ft²", si: (POUND_FORCE * FOOT) / (FOOT * FOOT) } },
   torque: { SI: { text: "N·m", si: 1 }, "inch-pound": { text: "lbf·ft", si: POUND_FORCE * FOOT } },
+  work: { SI: { text: "J", si: 1 }, "inch-pound": { text: "ft·lbf", si: POUND_FORCE * FOOT } },
   twistWorth: {
     SI: { text: "N·m/deg/kg", si: 180 / Math.PI },
     "inch-pound": { text: "lbf·ft/deg/lb", si: (POUND_FORCE * FOOT * 180) / Math.PI / POUND },

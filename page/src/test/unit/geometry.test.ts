@@ -29,6 +29,14 @@ describe("geometry", () => {
     expect([...triangles(little(), (e) => e === 1).elements]).toEqual([1]);
   });
 
+  it("stores a corner once for each element and winds every triangle the way its element is wound", () => {
+    const shape = triangles(little(), () => true);
+    expect(shape.nodes).toHaveLength(4 + 3 + 4);
+    expect([...shape.owners]).toEqual([0, 0, 0, 0, 1, 1, 1, 2, 2, 2, 2]);
+    expect([...shape.corners].map((c) => shape.nodes[c]).slice(0, 9)).toEqual([0, 1, 2, 0, 2, 3, 1, 4, 2]);
+    expect([...shape.elements]).toEqual([0, 0, 1, 2, 2]);
+  });
+
   it("picks what lies nearest to the eye", () => {
     const shape = triangles(little(), () => true);
     const hit = cast(shape, [0.4, 0.3, 5], down);

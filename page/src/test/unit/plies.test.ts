@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { LayerView, OwnerView } from "../../main/web/ask";
 import { paired } from "../../main/web/plies";
 import { layerName } from "../../main/web/stack";
-import { ticks } from "../../main/web/twist";
+import { ticks } from "../../main/web/scale";
 
 const layer = (kind: LayerView["kind"], degrees = 0): LayerView => ({ material: "m", kind, degrees, thickness: 2e-4 });
 const owner = (symmetric: boolean): OwnerView => ({
@@ -36,8 +36,8 @@ describe("plies", () => {
 
 describe("the chart's scale", () => {
   it("has a few round values", () => {
-    expect(ticks(0, 0.1).map((t) => Number(t.toFixed(6)))).toEqual([0.05, 0.1]);
-    expect(ticks(0, 7)).toEqual([2, 4, 6]);
-    expect(ticks(-2, 7)).toEqual([5]);
+    expect(ticks(0, 0.1).map((t) => Number(t.toFixed(6)))).toEqual([0, 0.05, 0.1]);
+    expect(ticks(0, 7)).toEqual([0, 2, 4, 6]);
+    expect(ticks(-2, 7)).toEqual([0, 5]);
   });
 });

@@ -15,17 +15,25 @@ import tubwright.engine.structure.Mode;
 
 /** Stability and vibration in words, the same on the console and the page. */
 public final class StabilityWords {
+    private static final String ERROR = " ± is the mesh error.";
+
     /** What a factor is. */
-    public static final String BUCKLING =
+    public static final String FACTOR =
             "Factor on the loads of the case at which a tub of perfect shape buckles by linear"
-                    + " theory. Thin curved panels fail well below it; no knock-down is taken. ± is the mesh error.";
+                    + " theory. Thin curved panels fail well below it; no knock-down is taken.";
+
+    /** The same where its error stands beside it. */
+    public static final String BUCKLING = FACTOR + ERROR;
 
     /** What the counts of all cases prove. */
     public static final String COUNTED = "Counted by the signs of pivots: no lower factor was missed.";
 
     /** What a frequency is. */
-    public static final String VIBRATION = "The bare tub, without what is bolted to it unless the design gives it mass."
-            + " Modes are named by the motion of sections that holds most of their kinetic energy. ± is the mesh error.";
+    public static final String FREQUENCY = "The bare tub, without what is bolted to it unless the design gives it mass."
+            + " Modes are named by the motion of sections that holds most of their kinetic energy.";
+
+    /** The same where its error stands beside it. */
+    public static final String VIBRATION = FREQUENCY + ERROR;
 
     private StabilityWords() {}
 

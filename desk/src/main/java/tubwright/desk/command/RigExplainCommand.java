@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,7 +19,6 @@ import tubwright.desk.console.RigExplainSummary;
 import tubwright.desk.console.RigExplainWords;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.console.Terminal.Look;
-import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.KeptPrediction;
 import tubwright.desk.export.RigWorkJson;
 import tubwright.desk.export.RunFolder;
@@ -34,7 +32,6 @@ import tubwright.engine.design.Design;
 import tubwright.engine.rig.ReadingsReader;
 import tubwright.engine.rig.TorsionReading;
 import tubwright.engine.rig.TorsionReduction;
-import tubwright.engine.rig.explain.Calibration;
 
 /** {@code tubwright rig explain}: why the tub twists otherwise than predicted. */
 @Command(
@@ -113,9 +110,10 @@ final class RigExplainCommand implements Callable<Integer> {
                         KeptPrediction.all(home),
                         RunCommand.stamp(),
                         Version.text(),
-                        progress::stage);
+                        progress::stage,
+                        Thread::interrupted);
                 if (keep) {
-                    answer = kept(design, answer, home);
+                    answer = RigWork.kept(design, answer, home);
                 }
                 String document = RigWorkJson.write(answer);
                 folder.text(RunFolder.ANSWER, document);
@@ -159,30 +157,6 @@ final class RigExplainCommand implements Callable<Integer> {
                         reading.readings().source(),
                         answer.stamp()))
                 .toList();
-    }
-
-    private static RigExplainAnswer kept(Design design, RigExplainAnswer answer, Path home) throws IOException {
-        double mass =
-                RigWork.mass(design.variant(answer.variant()).orElseThrow().tub(), answer.meshSize());
-        Path place = CalibrationFile.of(home);
-        CalibrationFile.write(
-                place,
-                Calibration.of(
-                        answer.explanation(),
-                        answer.tub() + (answer.variant().equals("as designed") ? "" : ", " + answer.variant()),
-                        mass,
-                        answer.reading().readings().source(),
-                        answer.stamp()));
-        return new RigExplainAnswer(
-                answer.tub(),
-                answer.variant(),
-                answer.reading(),
-                answer.explanation(),
-                answer.foretold(),
-                Optional.of(place.toString()),
-                answer.meshSize(),
-                answer.version(),
-                answer.stamp());
     }
 
     private Map<String, Double> spreads() {

@@ -8,11 +8,13 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 
@@ -94,25 +96,73 @@ public final class Logbook implements AutoCloseable {
     }
 
     /** Writes a line. */
-    public synchronized void add(Kind kind, String words, String revision) {
-        try (PreparedStatement insert =
-                connection.prepareStatement("insert into entry (stamp, kind, words, revision) values (?, ?, ?, ?)")) {
+    public void add(Kind kind, String words, String revision) {
+        add(kind, words, revision, Map.of());
+    }
+
+    /**
+     * Writes a line.
+     *
+     * @param enclosures texts of any length that belong to it, by name
+     */
+    public synchronized void add(Kind kind, String words, String revision, Map<String, String> enclosures) {
+        try (PreparedStatement insert = connection.prepareStatement(
+                        "insert into entry (stamp, kind, words, revision) values (?, ?, ?, ?)",
+                        Statement.RETURN_GENERATED_KEYS);
+                PreparedStatement enclose =
+                        connection.prepareStatement("insert into enclosure (entry, name, content) values (?, ?, ?)")) {
             insert.setString(1, Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
             insert.setString(2, kind.word());
             insert.setString(3, words);
             insert.setString(4, revision);
             insert.executeUpdate();
+            try (ResultSet keys = insert.getGeneratedKeys()) {
+                keys.next();
+                for (Map.Entry<String, String> each : enclosures.entrySet()) {
+                    enclose.setLong(1, keys.getLong("id"));
+                    enclose.setString(2, each.getKey());
+                    enclose.setString(3, each.getValue());
+                    enclose.executeUpdate();
+                }
+            }
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What was enclosed with a line under a name. */
+    public synchronized Optional<String> enclosure(long entry, String name) {
+        try (PreparedStatement select =
+                connection.prepareStatement("select content from enclosure where entry = ? and name = ?")) {
+            select.setLong(1, entry);
+            select.setString(2, name);
+            try (ResultSet rows = select.executeQuery()) {
+                return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+            }
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
     }
 
     /** The lines, newest first. */
-    public synchronized List<Entry> entries() {
+    public List<Entry> entries() {
+        return entries("");
+    }
+
+    /** Those with an enclosure of a name. */
+    public List<Entry> entriesWith(String enclosure) {
+        return entries(enclosure);
+    }
+
+    /** Those with an enclosure of a name; all for an empty one. */
+    private synchronized List<Entry> entries(String enclosure) {
         List<Entry> entries = new ArrayList<>();
-        try (PreparedStatement select = connection.prepareStatement(
-                        "select id, stamp, kind, words, revision from entry order by id desc limit " + MOST);
-                ResultSet rows = select.executeQuery()) {
+        try (PreparedStatement select = connection.prepareStatement("select id, stamp, kind, words, revision from entry"
+                + " where ? = '' or id in (select entry from enclosure where name = ?) order by id desc limit "
+                + MOST)) {
+            select.setString(1, enclosure);
+            select.setString(2, enclosure);
+            ResultSet rows = select.executeQuery();
             while (rows.next()) {
                 entries.add(new Entry(
                         rows.getLong(1),

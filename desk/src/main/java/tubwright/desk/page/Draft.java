@@ -60,11 +60,20 @@ final class Draft {
         for (DraftView.ChangeRequest change : changes) {
             next = next.with(trial.nominal(), change);
         }
+        step(next);
+    }
+
+    private void step(Edits next) {
         if (!next.equals(edits())) {
             steps.subList(step + 1, steps.size()).clear();
             steps.add(next);
             moveTo(step + 1);
         }
+    }
+
+    /** Becomes another layup of the same layers, in one step. */
+    synchronized void lay(Layup layup) {
+        step(Edits.between(trial.nominal(), layup));
     }
 
     /** One step back. */

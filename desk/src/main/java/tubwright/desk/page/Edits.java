@@ -16,6 +16,7 @@ import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.laminate.LayupAdvice;
 import tubwright.engine.laminate.LayupPractice;
 import tubwright.engine.trim.Layup;
+import tubwright.engine.trim.Owner;
 
 /**
  * What a draft changes, layer by layer against the layup as designed, so that a layer keeps its number whatever becomes
@@ -28,7 +29,7 @@ record Edits(SortedMap<Spot, Made> made) {
     static final Edits NONE = new Edits(new TreeMap<>());
 
     /** Most layers made of one. */
-    private static final int MOST = 4;
+    static final int MOST = 4;
 
     Edits {
         made = Collections.unmodifiableSortedMap(new TreeMap<>(made));
@@ -99,6 +100,28 @@ record Edits(SortedMap<Spot, Made> made) {
         Edits result = new Edits(next);
         result.on(nominal);
         return result;
+    }
+
+    /**
+     * The edits that make one layup into another, which is made of the same layers: left out, laid more than once beside
+     * their like, cores of another thickness.
+     *
+     * @throws UserMistake where it is not
+     */
+    static Edits between(Layup nominal, Layup other) {
+        TreeMap<Spot, Made> made = new TreeMap<>();
+        for (Owner owner : nominal.differences(other)) {
+            switch (owner) {
+                case Owner.Joint joint ->
+                    throw new UserMistake("this layup has another joint \"" + joint.name()
+                            + "\", which cannot be tried here; write it with \"tubwright exchange --choose\"");
+                case Owner.Zone _, Owner.Patch _ -> {
+                    String name = owner.name();
+                    made.putAll(new Alignment(name, layers(nominal, name), layers(other, name)).made());
+                }
+            }
+        }
+        return new Edits(made);
     }
 
     /**

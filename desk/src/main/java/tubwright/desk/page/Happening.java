@@ -21,6 +21,12 @@ public record Happening(
         /** A draft. */
         DRAFT,
         /** The logbook. */
-        LOGBOOK
+        LOGBOOK,
+        /** The curve of mass against stiffness, and how far it has come. */
+        EXCHANGE,
+        /** Shapes of buckling and vibration, and how far their search has come. */
+        MODES,
+        /** The test explained last, and how far the next explanation has come. */
+        TEST
     }
 }

@@ -37,7 +37,11 @@ public final class OpenProject implements AutoCloseable {
     private final Map<String, Draft> drafts = new LinkedHashMap<>();
     private final Logbook logbook;
     private final FileWatch watch;
+    private final StoredRuns stored;
     private final WholeRun run;
+    private final ExchangeBook exchange;
+    private final ModesBook modes;
+    private final TestBook tests;
     private Snapshot snapshot;
     private Workings workings;
 
@@ -58,7 +62,11 @@ public final class OpenProject implements AutoCloseable {
             throw snapshot.trouble().orElseThrow();
         }
         logbook = Logbook.open(folder().resolve("runs"));
-        run = new WholeRun(this, logbook, queue, version, this::tell);
+        stored = new StoredRuns(logbook, meshSize);
+        run = new WholeRun(this, stored, queue, version, this::tell);
+        exchange = new ExchangeBook(this, queue, version, this::tell);
+        modes = new ModesBook(this, queue, this::tell);
+        tests = new TestBook(this, logbook, queue, version, this::tell);
         snapshot.design().ifPresent(this::work);
         watch = new FileWatch(file, this::reread);
     }
@@ -182,9 +190,11 @@ public final class OpenProject implements AutoCloseable {
                 trouble.getMessage(), trouble.place().line(), trouble.place().column());
     }
 
-    /** The surface of a variant, {@link TubView} with arrays. */
+    /** The surface of a variant or of a stored run's, {@link TubView} with arrays. */
     public byte[] tub(String variant) {
-        return workings().surface(variant).bytes();
+        return StoredRuns.isName(variant)
+                ? stored.surface(variant)
+                : workings().surface(variant).bytes();
     }
 
     /** The fields of a case, {@link FieldsView} with arrays. */
@@ -215,6 +225,101 @@ public final class OpenProject implements AutoCloseable {
     /** Stops it. */
     public RunView stopRun() {
         return run.stop();
+    }
+
+    /** The runs that the logbook remembers, newest first. */
+    public List<StoredView> runs() {
+        return stored.list();
+    }
+
+    /** What one of them answered. */
+    public List<AnswerView> runAnswers(long run) {
+        return stored.answers(run);
+    }
+
+    /** The curve of mass against stiffness that was drawn last. */
+    public ExchangeView exchange() {
+        return exchange.view();
+    }
+
+    /** How far the next one has come. */
+    public RunView exchangeWork() {
+        return exchange.work();
+    }
+
+    /** Begins to draw one. */
+    public RunView startExchange(ExchangeView.ExchangeRequest asked) {
+        return exchange.start(asked);
+    }
+
+    /** Ends it with the points there are. */
+    public RunView stopExchange() {
+        return exchange.stop();
+    }
+
+    /** Lays the layup of a point of the curve into a draft, in one step. */
+    public DraftView lay(String id, int point) {
+        return moved(find(id), d -> d.lay(exchange.layup(point, d.variant(), d.revision())));
+    }
+
+    /** The buckling and vibration shapes found last. */
+    public ModesView modes() {
+        return modes.view();
+    }
+
+    /** How far the search for the next has come. */
+    public RunView modesWork() {
+        return modes.work();
+    }
+
+    /** Begins to look for those of a variant. */
+    public RunView startModes(String variant) {
+        return modes.start(workings().variant(variant).name());
+    }
+
+    /** Stops looking. */
+    public RunView stopModes() {
+        return modes.stop();
+    }
+
+    /** One of them with its movement, {@link ModesView.ShapeView} with an array. */
+    public byte[] shape(String variant, int number) {
+        return modes.shape(variant, number);
+    }
+
+    /** Files of the project that may hold readings of a torsion test. */
+    public List<TestView.FileView> readings() {
+        return tests.files();
+    }
+
+    /** A torsion test as it was read. */
+    public TestView test(String file, boolean withoutBedIn) {
+        return tests.read(file, withoutBedIn);
+    }
+
+    /** The test explained last. */
+    public ExplainedView explained() {
+        return tests.view();
+    }
+
+    /** How far the next explanation has come. */
+    public RunView testWork() {
+        return tests.work();
+    }
+
+    /** Begins to explain a test. */
+    public RunView startTest(TestView.ExplainRequest asked) {
+        return tests.start(asked);
+    }
+
+    /** Stops explaining. */
+    public RunView stopTest() {
+        return tests.stop();
+    }
+
+    /** Keeps what was learnt as the project's calibration. */
+    public ExplainedView keepTest() {
+        return tests.keep();
     }
 
     /** The logbook, newest first. */
@@ -327,6 +432,9 @@ public final class OpenProject implements AutoCloseable {
     public void close() {
         watch.close();
         run.stop();
+        exchange.stop();
+        modes.stop();
+        tests.stop();
         synchronized (this) {
             if (workings != null) {
                 workings.close();

@@ -25,8 +25,12 @@ import tubwright.engine.structure.Tub;
  * @param bytes the document of {@link TubView} with its arrays
  */
 record Surface(Structure structure, byte[] bytes) {
-    /** Meshes a variant. */
-    static Surface of(Design.Variant variant, String revision, double meshSize) {
+    /**
+     * Meshes a variant.
+     *
+     * @param name by which the page knows it
+     */
+    static Surface of(String name, Design.Variant variant, String revision, double meshSize) {
         Tub tub = variant.tub();
         Mesh mesh = Study.mesh(tub, meshSize);
         Structure structure = Structure.of(tub, mesh);
@@ -47,7 +51,7 @@ record Surface(Structure structure, byte[] bytes) {
                     stack));
         }
         TubView view = new TubView(
-                variant.name(),
+                name,
                 revision,
                 meshSize,
                 mass.whole().mass(),

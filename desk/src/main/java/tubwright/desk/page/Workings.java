@@ -86,13 +86,17 @@ final class Workings implements AutoCloseable {
         CompletableFuture<Surface> first = surfaces.putIfAbsent(name, mine);
         if (first == null) {
             try {
-                mine.complete(Surface.of(
-                        variant, revision, meshSize.applyAsDouble(variant.tub().meshSize())));
+                mine.complete(Surface.of(name, variant, revision, meshSize(name)));
             } catch (RuntimeException fault) {
                 mine.completeExceptionally(design.explain(fault));
             }
         }
         return joined(first == null ? mine : first);
+    }
+
+    /** The mesh size a variant is worked on with, m. */
+    double meshSize(String name) {
+        return meshSize.applyAsDouble(variant(name).tub().meshSize());
     }
 
     /** Answers that are ready, in the order of the design. */
@@ -102,13 +106,17 @@ final class Workings implements AutoCloseable {
         return ready;
     }
 
-    /** Takes over what a whole run came to. */
-    void take(List<VariantAnswer> computed, String stamp) {
+    /** Takes over what a whole run came to; gives it as the page is told it. */
+    List<AnswerView> take(List<VariantAnswer> computed, String stamp) {
+        List<AnswerView> taken = new ArrayList<>();
         for (VariantAnswer answer : computed) {
+            AnswerView view = AnswerViews.of(answer, revision, stamp);
             answers.put(answer.variant(), answer);
-            views.put(answer.variant(), AnswerViews.of(answer, revision, stamp));
+            views.put(answer.variant(), view);
+            taken.add(view);
         }
         tell(Happening.What.ANSWERS, "");
+        return taken;
     }
 
     /** Why a variant has no answer, where it has none. */
@@ -152,7 +160,7 @@ final class Workings implements AutoCloseable {
             };
             try {
                 Tub tub = variant(name).tub();
-                double factor = meshSize.applyAsDouble(tub.meshSize()) / tub.meshSize();
+                double factor = meshSize(name) / tub.meshSize();
                 Study study = new Study(Solvers.best(), List.of(factor), untilClosed);
                 take(
                         study.answer(List.of(tub)),
@@ -222,7 +230,8 @@ final class Workings implements AutoCloseable {
         }
     }
 
-    private Design.Variant variant(String name) {
+    /** A variant of the design. */
+    Design.Variant variant(String name) {
         return design.variant(name)
                 .orElseThrow(() ->
                         new UserMistake("there is no variant \"" + name + "\"; there are: " + design.variantNames()));

@@ -21,6 +21,7 @@ import tubwright.desk.page.Meaning;
  */
 final class Description {
     private final Map<String, Object> schemas = new TreeMap<>();
+    private final Map<String, Class<?>> described = new TreeMap<>();
 
     private Description() {}
 
@@ -130,6 +131,9 @@ final class Description {
         }
         if (plain.isEnum() || plain.isRecord()) {
             String name = plain.getSimpleName();
+            if (described.putIfAbsent(name, plain) instanceof Class<?> other && other != plain) {
+                throw new IllegalArgumentException(plain + " and " + other + " would have one name");
+            }
             if (!schemas.containsKey(name)) {
                 schemas.put(name, Map.of());
                 schemas.put(name, plain.isEnum() ? choice(plain) : object(plain));

@@ -5,13 +5,18 @@ import java.util.List;
 import java.util.function.Function;
 import tubwright.desk.page.AnswerView;
 import tubwright.desk.page.DraftView;
+import tubwright.desk.page.ExchangeView;
+import tubwright.desk.page.ExplainedView;
 import tubwright.desk.page.FieldsView;
 import tubwright.desk.page.Happening;
 import tubwright.desk.page.LedgerView;
 import tubwright.desk.page.LogView;
+import tubwright.desk.page.ModesView;
 import tubwright.desk.page.OpenProject;
 import tubwright.desk.page.ProjectView;
 import tubwright.desk.page.RunView;
+import tubwright.desk.page.StoredView;
+import tubwright.desk.page.TestView;
 import tubwright.desk.page.TubView;
 
 /** Everything the page may ask of an open project: the one list that the server answers from and the description is of. */
@@ -124,6 +129,156 @@ final class Routes {
                         DraftView.KeepRequest.class,
                         DraftView.KeptView.class,
                         a -> project.keep(a.get("draft"), ((DraftView.KeepRequest) a.body()).name())),
+                new Route(
+                        "GET",
+                        "/api/runs",
+                        "runs",
+                        "The runs that the logbook remembers, newest first",
+                        List.of(),
+                        Route.Nothing.class,
+                        StoredView.class,
+                        Route.Form.LIST,
+                        _ -> Reply.json(project.runs())),
+                new Route(
+                        "GET",
+                        "/api/runs/answers",
+                        "runAnswers",
+                        "What one of them answered, by the names under which its tubs are asked for",
+                        List.of("run"),
+                        Route.Nothing.class,
+                        AnswerView.class,
+                        Route.Form.LIST,
+                        a -> Reply.json(project.runAnswers(Long.parseLong(a.get("run"))))),
+                get(
+                        "/api/exchange",
+                        "exchange",
+                        "The curve of mass against stiffness that was drawn last",
+                        List.of(),
+                        ExchangeView.class,
+                        _ -> project.exchange()),
+                get(
+                        "/api/exchange/work",
+                        "exchangeWork",
+                        "How far the next curve has come",
+                        List.of(),
+                        RunView.class,
+                        _ -> project.exchangeWork()),
+                post(
+                        "/api/exchange/start",
+                        "startExchange",
+                        "Begins to draw a curve of mass against stiffness",
+                        List.of(),
+                        ExchangeView.ExchangeRequest.class,
+                        RunView.class,
+                        a -> project.startExchange((ExchangeView.ExchangeRequest) a.body())),
+                post(
+                        "/api/exchange/stop",
+                        "stopExchange",
+                        "Ends it with the points there are",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.stopExchange()),
+                post(
+                        "/api/draft/lay",
+                        "layDraft",
+                        "Lays the layup of a point of the curve into a draft, in one step",
+                        List.of("draft"),
+                        ExchangeView.LayRequest.class,
+                        DraftView.class,
+                        a -> project.lay(a.get("draft"), ((ExchangeView.LayRequest) a.body()).point())),
+                get(
+                        "/api/modes",
+                        "modes",
+                        "The buckling and vibration shapes found last",
+                        List.of(),
+                        ModesView.class,
+                        _ -> project.modes()),
+                get(
+                        "/api/modes/work",
+                        "modesWork",
+                        "How far the search for the next has come",
+                        List.of(),
+                        RunView.class,
+                        _ -> project.modesWork()),
+                post(
+                        "/api/modes/start",
+                        "startModes",
+                        "Begins to look for the buckling and vibration shapes of a variant",
+                        List.of(),
+                        ModesView.ModesRequest.class,
+                        RunView.class,
+                        a -> project.startModes(((ModesView.ModesRequest) a.body()).variant())),
+                post(
+                        "/api/modes/stop",
+                        "stopModes",
+                        "Stops looking",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.stopModes()),
+                binary(
+                        "/api/shape",
+                        "shape",
+                        "One of them with its movement",
+                        List.of("variant", "number"),
+                        ModesView.ShapeView.class,
+                        a -> project.shape(a.get("variant"), Integer.parseInt(a.get("number")))),
+                new Route(
+                        "GET",
+                        "/api/readings",
+                        "readings",
+                        "Files of the project that may hold readings of a torsion test",
+                        List.of(),
+                        Route.Nothing.class,
+                        TestView.FileView.class,
+                        Route.Form.LIST,
+                        _ -> Reply.json(project.readings())),
+                get(
+                        "/api/test",
+                        "test",
+                        "A torsion test as it was read; bedIn is \"drop\" to leave out the first cycle",
+                        List.of("file", "bedIn"),
+                        TestView.class,
+                        a -> project.test(a.get("file"), a.get("bedIn").equals("drop"))),
+                get(
+                        "/api/explained",
+                        "explained",
+                        "The test explained last",
+                        List.of(),
+                        ExplainedView.class,
+                        _ -> project.explained()),
+                get(
+                        "/api/explained/work",
+                        "testWork",
+                        "How far the next explanation has come",
+                        List.of(),
+                        RunView.class,
+                        _ -> project.testWork()),
+                post(
+                        "/api/explained/start",
+                        "startTest",
+                        "Begins to explain a test by the model of a variant",
+                        List.of(),
+                        TestView.ExplainRequest.class,
+                        RunView.class,
+                        a -> project.startTest((TestView.ExplainRequest) a.body())),
+                post(
+                        "/api/explained/stop",
+                        "stopTest",
+                        "Stops explaining",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.stopTest()),
+                post(
+                        "/api/explained/keep",
+                        "keepTest",
+                        "Keeps what was learnt as the project's calibration",
+                        List.of(),
+                        Route.Nothing.class,
+                        ExplainedView.class,
+                        _ -> project.keepTest()),
                 new Route(
                         "GET",
                         "/api/log",

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CancellationException;
 import tubwright.desk.answer.ExchangeAnswer;
 import tubwright.desk.answer.StiffnessUnit;
 import tubwright.engine.design.Design;
@@ -59,6 +60,7 @@ public final class ExchangeWork {
      * Draws the curve.
      *
      * @param stop asked now and then whether to end with the points there are
+     * @throws CancellationException where it was to end before there was one
      */
     public static ExchangeAnswer exchange(
             Design design,
@@ -78,6 +80,9 @@ public final class ExchangeWork {
                 double present = loaded.stiffness(loaded.compliance());
                 List<Double> asked = asked(request, present);
                 ExchangeCurve curve = curve(problem(variant, loaded, request), loaded, asked, request, listener, stop);
+                if (curve.points().isEmpty()) {
+                    throw new CancellationException("stopped before the first point was found");
+                }
                 List<ExchangeAnswer.Mark> marks = new ArrayList<>();
                 marks.add(new ExchangeAnswer.Mark(variant.name(), loaded.mass(loaded.nominal()), present));
                 marks.addAll(others(design, variant, request, loading.name(), listener, solver));
@@ -146,7 +151,12 @@ public final class ExchangeWork {
                     asked,
                     List.of(),
                     Lighten.Budget.ofSeconds(request.seconds / asked.size()),
-                    new Lighten.Listener() {
+                    new ExchangeCurve.Listener() {
+                        @Override
+                        public void point(int number, int all) {
+                            listener.step("point " + number + " of " + all, number - 1, all);
+                        }
+
                         @Override
                         public void stage(String words) {
                             listener.stage(words);

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.work;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import tubwright.desk.answer.RigExplainAnswer;
 import tubwright.desk.answer.RigPlanAnswer;
 import tubwright.desk.answer.RigPredictAnswer;
+import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.KeptPrediction;
 import tubwright.engine.design.Design;
 import tubwright.engine.laminate.Laminate;
@@ -70,6 +74,7 @@ public final class RigWork {
      *
      * @param spreads of doubts by name, instead of the usual ones
      * @param kept predictions made before
+     * @param stop asked before each solution; ends it with a {@link java.util.concurrent.CancellationException}
      */
     public static RigExplainAnswer explain(
             Design design,
@@ -79,19 +84,20 @@ public final class RigWork {
             List<KeptPrediction> kept,
             String stamp,
             String version,
-            Workbench.Listener listener) {
+            Workbench.Listener listener,
+            BooleanSupplier stop) {
         return on(design, request, (variant, loading, size) -> {
             Tub tub = variant.tub();
             List<Doubt> doubts = withSpreads(Doubts.of(tub, loading), spreads);
             listener.stage("how far the mesh may be off");
-            double fine = stiffness(tub, loading, size);
+            double fine = stiffness(tub, loading, size, stop);
             Plausibility.against(reading.best().stiffness(), fine).ifPresent(words -> {
                 throw new ReadingsException(reading.readings().source() + ": " + words);
             });
-            double error = meshError(tub, loading, size, fine);
+            double error = meshError(tub, loading, size, fine, stop);
             listener.stage("which stiffness of " + doubts.size() + " explains the readings");
-            Explanation explanation = Explanation.of(
-                    tub, loading, reading, doubts, error, size, DERIVATIVE * size, Solvers.best(), Thread::interrupted);
+            Explanation explanation =
+                    Explanation.of(tub, loading, reading, doubts, error, size, DERIVATIVE * size, Solvers.best(), stop);
             double measured = reading.best().stiffness();
             double spread = reading.best().expanded() / 1.96 / measured;
             List<RigExplainAnswer.Foretold> foretold = kept.stream()
@@ -117,6 +123,35 @@ public final class RigWork {
                     version,
                     stamp);
         });
+    }
+
+    /**
+     * Keeps what an explanation has taught as the project's calibration.
+     *
+     * @param home folder of the project
+     * @return the answer, which now says where
+     */
+    public static RigExplainAnswer kept(Design design, RigExplainAnswer answer, Path home) throws IOException {
+        double mass = mass(design.variant(answer.variant()).orElseThrow().tub(), answer.meshSize());
+        Path place = CalibrationFile.of(home);
+        CalibrationFile.write(
+                place,
+                Calibration.of(
+                        answer.explanation(),
+                        answer.tub() + (answer.variant().equals(Design.AS_DESIGNED) ? "" : ", " + answer.variant()),
+                        mass,
+                        answer.reading().readings().source(),
+                        answer.stamp()));
+        return new RigExplainAnswer(
+                answer.tub(),
+                answer.variant(),
+                answer.reading(),
+                answer.explanation(),
+                answer.foretold(),
+                Optional.of(place.toString()),
+                answer.meshSize(),
+                answer.version(),
+                answer.stamp());
     }
 
     /**
@@ -180,7 +215,7 @@ public final class RigWork {
     }
 
     /** The layup of a zone or wall of the design at a place. */
-    public static Laminate layupOf(java.nio.file.Path place, String zone) {
+    public static Laminate layupOf(Path place, String zone) {
         Map<String, Laminate> laminates = Design.read(place).asDesigned().tub().laminates();
         if (!laminates.containsKey(zone)) {
             throw TrimWork.unknown(
@@ -205,16 +240,17 @@ public final class RigWork {
 
     /** Share by which a mesh may be off. */
     static double meshError(Tub tub, Case.Torsion loading, double size) {
-        return meshError(tub, loading, size, stiffness(tub, loading, size));
+        return meshError(tub, loading, size, stiffness(tub, loading, size, Thread::interrupted), Thread::interrupted);
     }
 
     /** Share by which a mesh may be off: for second order the change from a mesh √2 coarser is the error left. */
-    private static double meshError(Tub tub, Case.Torsion loading, double size, double fine) {
-        double coarse = stiffness(tub, loading, size * Math.sqrt(2));
+    private static double meshError(
+            Tub tub, Case.Torsion loading, double size, double fine, BooleanSupplier stop) {
+        double coarse = stiffness(tub, loading, size * Math.sqrt(2), stop);
         return Math.abs(coarse / fine - 1);
     }
 
-    private static double stiffness(Tub tub, Case.Torsion loading, double size) {
+    private static double stiffness(Tub tub, Case.Torsion loading, double size, BooleanSupplier stop) {
         double[] nothing = new double[0];
         return new TubTwistModel(
                         tub,
@@ -225,7 +261,7 @@ public final class RigWork {
                         size,
                         size,
                         Solvers.best(),
-                        Thread::interrupted)
+                        stop)
                 .stiffness(nothing);
     }
 

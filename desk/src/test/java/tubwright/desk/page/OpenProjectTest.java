@@ -144,6 +144,108 @@ class OpenProjectTest {
     }
 
     @Test
+    void aPointOfTheCurveLaidIntoADraftWeighsAndHoldsWhatTheCurveSays() {
+        await(() -> project.ledger(DESIGNED));
+        project.startExchange(new ExchangeView.ExchangeRequest(DESIGNED, 0.6, 0.95, 3, 6));
+        assertThrows(
+                UserMistake.class,
+                () -> project.startExchange(new ExchangeView.ExchangeRequest(DESIGNED, 0.6, 0.95, 3, 6)));
+        finished(project::exchangeWork, RunView.State.DONE);
+        ExchangeView curve = project.exchange();
+        assertEquals(3, curve.points().size());
+        String id = project.openDraft(DESIGNED).id();
+        for (int k = 0; k < 3; k++) {
+            ExchangeView.PointView point = curve.points().get(k);
+            assertTrue(point.bound() <= point.mass(), point.toString());
+            DraftView laid = project.lay(id, k);
+            assertEquals(point.mass(), laid.mass(), 1e-9 * point.mass(), "the same plies weigh the same");
+            assertTrue(
+                    laid.stiffness().high() >= point.reached().low() * (1 - 1e-6)
+                            && laid.stiffness().low() <= point.reached().high() * (1 + 1e-6),
+                    () -> laid.stiffness() + " and " + point.reached());
+            assertTrue(laid.canUndo(), "one step back is the layup before");
+        }
+        assertThrows(UserMistake.class, () -> project.lay(id, 3));
+        project.startExchange(new ExchangeView.ExchangeRequest(DESIGNED, 0.5, 0.99, 40, 600));
+        project.stopExchange();
+        finished(project::exchangeWork, RunView.State.STOPPED);
+        assertEquals(curve, project.exchange(), "one that is stopped before its first point leaves the one before");
+    }
+
+    private void finished(Supplier<RunView> work, RunView.State how) {
+        RunView ended = await(() -> Optional.of(work.get()).filter(w -> w.state() != RunView.State.WORKING));
+        assertEquals(how, ended.state(), ended::words);
+    }
+
+    @Test
+    void bucklingAndVibrationAreFoundWithTheirMovementAndTheBareTubsFirstFrequencyIsThatOfATub() {
+        project.startModes(DESIGNED);
+        finished(project::modesWork, RunView.State.DONE);
+        List<ModesView.ShapeView> shapes = project.modes().shapes();
+        ModesView.ShapeView first = shapes.stream()
+                .filter(s -> s.what() == ModesView.ShapeKind.FREE)
+                .findFirst()
+                .orElseThrow();
+        // Common practice, no source: bare composite tubs have their first modes between some tens and some hundreds of
+        // Hz.
+        assertTrue(first.value() > 10 && first.value() < 1000, first.toString());
+        for (ModesView.ShapeView shape : shapes) {
+            assertTrue(project.shape(DESIGNED, shape.number()).length > 1000, shape.toString());
+            assertTrue(shape.value() > 0 && !shape.part().isEmpty(), shape.toString());
+        }
+        assertThrows(UserMistake.class, () -> project.shape(DESIGNED, shapes.size()));
+        assertThrows(UserMistake.class, () -> project.startModes("no such variant"));
+    }
+
+    /** A shaft of 573 N·m a degree between two stations, read a little late on the way down. */
+    private static String readings(String test) {
+        StringBuilder text = new StringBuilder("test, " + test + """
+
+                held station, 2000 mm
+                loaded station, 300 mm
+                gauge, front right, 300 mm, z, 500 mm, 0 mm
+                gauge, front left, 300 mm, z, -500 mm, 0 mm
+                gauge, rear right, 2000 mm, z, 500 mm, 0 mm
+                gauge, rear left, 2000 mm, z, -500 mm, 0 mm
+                cycle, torque [N·m], front right [mm], front left [mm], rear right [mm], rear left [mm]
+                """);
+        double[][] steps = {{0, 0}, {200, 0}, {400, 0}, {600, 0}, {400, 4}, {200, 4}, {0, 4}};
+        for (double[] step : steps) {
+            double angle = Math.toRadians((step[0] + step[1]) / 573);
+            text.append(String.format(
+                    java.util.Locale.ROOT, "1, %.0f, %.4f, %.4f, 0, 0%n", step[0], 500 * angle, -500 * angle));
+        }
+        return text.toString();
+    }
+
+    @Test
+    void aTestIsReadFromTheProjectsFolderAloneAndWhatCannotBeExplainedIsRefused() throws IOException {
+        Files.writeString(folder.resolve("first.csv"), readings("tub only"));
+        Files.writeString(Files.createDirectories(folder.resolve("rig")).resolve("hubs.csv"), readings("hub to hub"));
+        Files.writeString(folder.resolve("shopping.csv"), "bread, 2\n");
+        List<String> files =
+                project.readings().stream().map(TestView.FileView::file).toList();
+        assertEquals(List.of("first.csv", "shopping.csv", "rig/hubs.csv"), files);
+        TestView test = project.test("first.csv", false);
+        assertEquals(7, test.steps().size());
+        assertEquals(Math.toDegrees(573), test.estimates().getFirst().stiffness(), 0.01 * Math.toDegrees(573));
+        assertEquals(1, test.loops().size());
+        // 4 N·m late is 4/573 of a degree wide.
+        assertEquals(Math.toRadians(4 / 573.0), test.loops().getFirst().width(), 1e-6);
+        UserMistake none = assertThrows(UserMistake.class, () -> project.test("shopping.csv", false));
+        assertTrue(none.getMessage().contains("shopping.csv"), none.getMessage());
+        for (String outside : new String[] {"../first.csv", "tub.yaml", "/etc/passwd"}) {
+            assertThrows(UserMistake.class, () -> project.test(outside, false), outside);
+        }
+        UserMistake hubs = assertThrows(
+                UserMistake.class,
+                () -> project.startTest(new TestView.ExplainRequest("rig/hubs.csv", false, DESIGNED)));
+        assertTrue(hubs.getMessage().contains("hub to hub"), hubs.getMessage());
+        assertThrows(UserMistake.class, project::keepTest);
+        assertEquals("", project.explained().file());
+    }
+
+    @Test
     void aDraftIsKeptAsAVariantWithEveryOtherLineOfTheFileAsItWas() throws IOException {
         Path file = folder.resolve("tub.yaml");
         String text = Files.readString(file);

@@ -67,7 +67,7 @@ class BrowserTest {
                     .redirectOutput(out.toFile())
                     .redirectError(err.toFile())
                     .start();
-            if (!script.waitFor(20, TimeUnit.MINUTES)) {
+            if (!script.waitFor(30, TimeUnit.MINUTES)) {
                 script.descendants().forEach(ProcessHandle::destroyForcibly);
                 script.destroyForcibly();
             }
@@ -86,7 +86,7 @@ class BrowserTest {
                 }
             }));
         }
-        assertTrue(tests.size() >= 18, () -> "only " + tests.size() + " steps were made: " + text(err));
+        assertTrue(tests.size() >= 23, () -> "only " + tests.size() + " steps were made: " + text(err));
         return tests;
     }
 

@@ -40,6 +40,22 @@ public record ExchangeCurve(List<Point> points) {
      */
     public record Reading(double mass, Optional<Point> stiffest, double atMost) {}
 
+    /** Hears how the curve gets on, and of the search for each point. */
+    public interface Listener extends Lighten.Listener {
+        /** Nobody. */
+        Listener NONE = new Listener() {};
+
+        /**
+         * The search for a point begins.
+         *
+         * @param number from 1, the stiffest first
+         * @param all points asked for
+         */
+        default void point(int number, int all) {
+            stage("point " + number + " of " + all);
+        }
+    }
+
     /**
      * Computes the curve on one problem, from the stiffest target down, so that fields solved for one serve the next.
      *
@@ -57,12 +73,12 @@ public record ExchangeCurve(List<Point> points) {
             List<Double> asked,
             List<Lighten.Target> others,
             Lighten.Budget budget,
-            Lighten.Listener listener) {
+            Listener listener) {
         List<Point> points = new ArrayList<>();
         List<Double> falling = asked.stream().sorted(Comparator.reverseOrder()).toList();
         for (int k = 0; k < falling.size() && !listener.stop(); k++) {
             double target = falling.get(k);
-            listener.stage("point " + (k + 1) + " of " + falling.size());
+            listener.point(k + 1, falling.size());
             List<Lighten.Target> targets = new ArrayList<>(List.of(new Lighten.Target(tub, target)));
             targets.addAll(others);
             try {

@@ -47,7 +47,7 @@ class ExchangeCurveTest {
                     asked,
                     List.of(),
                     AMPLE,
-                    Lighten.Listener.NONE);
+                    ExchangeCurve.Listener.NONE);
             // What nothing reaches is left out.
             assertEquals(
                     asked.subList(0, 3),

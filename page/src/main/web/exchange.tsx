@@ -36,7 +36,7 @@ export function Exchange({ bench, state }: { bench: Bench; state: BenchState }) 
         {other && <p class="notice">This is the curve of “{exchange.variant}”; draw it again for “{state.variant}”.</p>}
         {drawn && <Curve exchange={exchange} state={state} onLay={fixed ? undefined : lay} />}
       </section>
-      {ledger && draft && draft.words.length > 0 && <Tally bench={bench} state={state} ledger={ledger} />}
+      {ledger && draft && <Tally bench={bench} state={state} ledger={ledger} />}
       {drawn && (
         <section class="card" aria-label="The curve in numbers">
           <Table exchange={exchange} units={state.units} onLay={fixed ? undefined : lay} />

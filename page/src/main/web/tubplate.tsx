@@ -103,7 +103,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
   }, [state.view, size]);
   useEffect(() => {
     stage.current!.animate(state.swinging && state.magnify > 0 ? scales : undefined);
-  }, [state.swinging, scales.join(), scenes]);
+  }, [state.swinging, scales.join(), scenes, tone, state.cut, size]);
 
   const pick = (x: number, y: number) => {
     const met = stage.current!.pick(x, y, state.cut);
@@ -132,7 +132,6 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </button>
         ))}
       </div>
-      {paintings[0]?.legend.ticks && <Key legend={paintings[0].legend} />}
       </div>
       <div class="view">
       <Canvas
@@ -152,7 +151,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </p>
         ))}
       </Canvas>
-      {paintings[0] && !paintings[0].legend.ticks && <Key legend={paintings[0].legend} />}
+      {paintings[0] && <Key legend={paintings[0].legend} />}
       {first && modeOf(state.variant) && (
         <p class="naming" role="status" data-test="mode-named">
           {named(state.mode!.document)} <span class="small">{mostAt(state.mode!.document, state.units)}</span>

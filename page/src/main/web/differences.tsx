@@ -45,7 +45,7 @@ export function Differences({ state }: { state: BenchState }) {
               ))}
             </tbody>
           </table>
-          <ul class="words">
+          <ul class="words plain">
             {inWords(ta, tb, names, a, b).map((w) => (
               <li key={w}>{w}</li>
             ))}

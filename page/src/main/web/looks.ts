@@ -151,7 +151,7 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, 
       return {
         of: (e) => ramp(movement(tub, u, e)),
         legend: {
-          title: "movement in this shape, of the largest",
+          title: "movement, of the largest",
           ticks: [0, 0.5, 1].map((at) => ({ at, text: `${100 * at} %` })),
         },
         says: (e) => `moves ${figure(100 * movement(tub, u, e), 2)} % of the largest movement in this shape`,

@@ -132,6 +132,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </button>
         ))}
       </div>
+      {paintings[0]?.legend.ticks && <Key legend={paintings[0].legend} />}
       </div>
       <div class="view">
       <Canvas
@@ -151,7 +152,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           </p>
         ))}
       </Canvas>
-      {paintings[0] && <Key legend={paintings[0].legend} />}
+      {paintings[0] && !paintings[0].legend.ticks && <Key legend={paintings[0].legend} />}
       {first && modeOf(state.variant) && (
         <p class="naming" role="status" data-test="mode-named">
           {named(state.mode!.document)} <span class="small">{mostAt(state.mode!.document, state.units)}</span>
@@ -277,7 +278,7 @@ function Key({ legend }: { legend: Legend }) {
     return (
       <div class="key scale" role="img" aria-label={`${legend.title}, from ${legend.ticks[0].text} to ${legend.ticks.at(-1)!.text}`}>
         <span>{legend.title}</span>
-        <svg viewBox="0 0 240 30" width="240" height="30" aria-hidden="true">
+        <svg viewBox="0 0 240 30" width="192" height="24" aria-hidden="true">
           {stops.map((c, i) => (
             <rect key={i} x={(i * 240) / 17} y={0} width={240 / 17 + 0.5} height={10} fill={c} />
           ))}

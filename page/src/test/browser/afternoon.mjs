@@ -239,7 +239,7 @@ await step("draws the curve of mass against stiffness, stops it, and lays a poin
   await of("exchange-stop").click();
   await until("it has stopped", async () => /^stopped/.test(await of("exchange-words").innerText()));
   await of("exchange-points").fill("5");
-  await of("exchange-seconds").fill(pictures === "-" ? "30" : "90");
+  await of("exchange-seconds").fill(pictures === "-" ? "30" : "60");
   await of("exchange-start").click();
   await until("it is drawn", async () => /^drawn/.test(await of("exchange-words").innerText()));
   // By keys, as whoever has no mouse.

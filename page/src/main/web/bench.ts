@@ -431,6 +431,7 @@ export class Bench {
 
   /** Lays a point of the curve on the tub, and shows where it differs. */
   lay(point: number): Promise<void> {
+    this.set({ marked: undefined });
     return this.move(async () => this.ask.layDraft(await this.needDraft(), point)).then(() => this.look("tried"));
   }
 
@@ -447,7 +448,7 @@ export class Bench {
     return this.attempt(async () => {
       const mode = await this.ask.shape(this.state.modes.variant, number);
       const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
-      this.set({ mode, look: "mode", magnify: this.state.magnify || 1, swinging: this.state.swinging || !still });
+      this.set({ mode, look: "mode", marked: undefined, magnify: this.state.magnify || 1, swinging: this.state.swinging || !still });
     });
   }
 

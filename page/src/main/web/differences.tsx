@@ -121,6 +121,9 @@ export function inWords(a: Tub, b: Tub, names: readonly [string, string], x: Ans
   for (const zone of both) {
     if (ca.get(zone) !== cb.get(zone)) result.push(`${zone}: ${ca.get(zone)} against ${cb.get(zone)}`);
   }
+  if (both.length === ca.size && both.length === cb.size && both.every((z) => ca.get(z) === cb.get(z))) {
+    result.push("every zone has the same stack in both; patches, joints and shape are not compared here");
+  }
   const only = [...ca.keys()].filter((z) => !cb.has(z)).length;
   if (only > 0 && both.length < ca.size) result.push(`${only} zones of ${names[0]} are divided otherwise in ${names[1]}`);
   if (x.reserves.length > 0 && y.reserves.length > 0) {

@@ -244,8 +244,7 @@ public final class RigWork {
     }
 
     /** Share by which a mesh may be off: for second order the change from a mesh √2 coarser is the error left. */
-    private static double meshError(
-            Tub tub, Case.Torsion loading, double size, double fine, BooleanSupplier stop) {
+    private static double meshError(Tub tub, Case.Torsion loading, double size, double fine, BooleanSupplier stop) {
         double coarse = stiffness(tub, loading, size * Math.sqrt(2), stop);
         return Math.abs(coarse / fine - 1);
     }

@@ -28,10 +28,13 @@ import tubwright.engine.material.Material;
 public record KitNest(
         String piece, Material material, Optional<Nest> nest, double patterns, double areal, List<String> left) {
     /**
-     * Outlines are simplified by at most so much, m; gap and margin grow by it on both sides, so that patterns as drawn keep
-     * their gap.
+     * Outlines are simplified by at least so much, m, and by more until they have few corners; gap and margin grow by as
+     * much on both sides, so that patterns as drawn keep their gap.
      */
-    public static final double SIMPLIFIED = 1e-3;
+    public static final double LEAST_SIMPLIFIED = 1e-3;
+
+    private static final double MOST_SIMPLIFIED = 8e-3;
+    private static final int FEW_CORNERS = 28;
 
     /** Keeps a list of its own. */
     public KitNest {
@@ -69,14 +72,15 @@ public record KitNest(
 
     private static KitNest kit(List<Cut> cuts, Roll stock, long seed, long moves, Nester.Listener listener) {
         Cut first = cuts.getFirst();
-        Roll roll = new Roll(stock.width() - 2 * SIMPLIFIED, stock.gap() + 2 * SIMPLIFIED);
+        double simplified = tolerance(cuts);
+        Roll roll = new Roll(stock.width() - 2 * simplified, stock.gap() + 2 * simplified);
         Piece.Turns turns = Stock.of(first.material).turns();
         List<Piece> pieces = new ArrayList<>();
         List<String> left = new ArrayList<>();
         double area = 0;
         for (Cut cut : cuts) {
             try {
-                Piece piece = new Piece(cut.flat.name(), outline(cut.flat), 1, turns);
+                Piece piece = new Piece(cut.flat.name(), outline(cut.flat, simplified), 1, turns);
                 Nester.bottomLeft(List.of(piece), roll);
                 pieces.add(piece);
                 area += cut.flat.area();
@@ -90,21 +94,42 @@ public record KitNest(
         Optional<Nest> nest = pieces.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Nester.search(pieces, roll, seed, moves, listener))
-                        .map(n -> new Nest(stock, n.pieces(), moved(n.placements()), n.length() + 2 * SIMPLIFIED));
+                        .map(n -> new Nest(
+                                stock, n.pieces(), moved(n.placements(), simplified), n.length() + 2 * simplified));
         return new KitNest(first.piece, first.material, nest, area, first.thickness * first.material.density(), left);
     }
 
+    /** The least tolerance, doubled until every pattern of the kit has few corners or it is at its most. */
+    private static double tolerance(List<Cut> cuts) {
+        double tolerance = LEAST_SIMPLIFIED;
+        for (Cut cut : cuts) {
+            while (tolerance < MOST_SIMPLIFIED && corners(cut.flat, tolerance) > FEW_CORNERS) {
+                tolerance *= 2;
+            }
+        }
+        return tolerance;
+    }
+
+    private static int corners(FlatPattern flat, double tolerance) {
+        try {
+            return outline(flat, tolerance).corners();
+        } catch (NestException e) {
+            // Told when it is nested; it has no say in the tolerance.
+            return 0;
+        }
+    }
+
     /** Into the middle of the margin. */
-    private static List<Nest.Placement> moved(List<Nest.Placement> placements) {
+    private static List<Nest.Placement> moved(List<Nest.Placement> placements, double by) {
         return placements.stream()
-                .map(p -> new Nest.Placement(p.piece(), p.quarters(), p.x() + SIMPLIFIED, p.y() + SIMPLIFIED))
+                .map(p -> new Nest.Placement(p.piece(), p.quarters(), p.x() + by, p.y() + by))
                 .toList();
     }
 
-    private static Outline outline(FlatPattern flat) {
+    private static Outline outline(FlatPattern flat, double tolerance) {
         if (flat.outlines().isEmpty()) {
             throw new NestException("'" + flat.name() + "' has no outline: it could not be flattened");
         }
-        return Simplified.of(flat.outlines().getFirst(), SIMPLIFIED);
+        return Simplified.of(flat.outlines().getFirst(), tolerance);
     }
 }

@@ -11,6 +11,10 @@ import java.util.stream.IntStream;
  */
 final class BottomLeft {
     private static final int MOST_HEIGHTS = 600;
+    private static final int FEWEST_HEIGHTS = 40;
+
+    /** Heights times parts of no-fit regions that may be looked at for one piece in one turn. */
+    private static final long MOST_WORK = 400_000;
 
     private final Shapes shapes;
     private final Layout layout;
@@ -57,9 +61,11 @@ final class BottomLeft {
         int n = 0;
         all[n++] = 0;
         all[n++] = top;
+        long parts = 1;
         for (int j = 0; j < placed.length; j++) {
             if (placed[j]) {
                 NoFit region = shapes.noFit(layout.kind[j], kind);
+                parts += region.parts();
                 for (int c = 0; c < region.corners(); c++) {
                     double y = layout.y[j] + region.cornerY(c);
                     if (y > 0 && y < top) {
@@ -79,12 +85,13 @@ final class BottomLeft {
                 all[kept++] = all[i];
             }
         }
-        if (kept <= MOST_HEIGHTS) {
+        int most = (int) Math.clamp(MOST_WORK / parts, FEWEST_HEIGHTS, MOST_HEIGHTS);
+        if (kept <= most) {
             return Arrays.copyOf(all, kept);
         }
-        double[] some = new double[MOST_HEIGHTS];
-        for (int i = 0; i < MOST_HEIGHTS; i++) {
-            some[i] = all[(int) ((long) i * (kept - 1) / (MOST_HEIGHTS - 1))];
+        double[] some = new double[most];
+        for (int i = 0; i < most; i++) {
+            some[i] = all[(int) ((long) i * (kept - 1) / (most - 1))];
         }
         return some;
     }

@@ -122,7 +122,7 @@ public final class Nester {
         List<Failed> failed = new ArrayList<>();
         while (failed.size() < MOST_FAILURES && !finished() && !perfect()) {
             double left = separation.separate(target, PATIENCE, 3, _ -> finished());
-            if (left == 0) {
+            if (left == 0 && layout.length(shapes) < bestLength) {
                 keep();
                 failed.clear();
                 double from = bestLength;
@@ -145,7 +145,8 @@ public final class Nester {
             double target = shorter(step);
             layout.copyFrom(best);
             shorten(bestLength, target, true);
-            if (separation.separate(target, SHORT_PATIENCE, 1, _ -> finished()) == 0) {
+            if (separation.separate(target, SHORT_PATIENCE, 1, _ -> finished()) == 0
+                    && layout.length(shapes) < bestLength) {
                 keep();
             } else {
                 step *= 0.8;

@@ -284,7 +284,9 @@ final class Separation {
         endX[copy] = layout.x[copy] + shapes.along(kind);
         endY[copy] = layout.y[copy] + shapes.across(kind);
         for (int j = 0; j < n; j++) {
-            double value = 0;
+            // With itself a copy is in conflict as far as it sticks out of the strip: it must be turned.
+            double out = endX[copy] - length;
+            double value = j == copy && out > shapes.tolerance() ? out * shapes.size(kind) : 0;
             if (j != copy) {
                 value = shapes.noFit(layout.kind[j], kind)
                                 .depth(layout.x[copy] - layout.x[j], layout.y[copy] - layout.y[j], shapes.tolerance())

@@ -98,7 +98,7 @@ class KitTest {
         KitNest kit = KitNest.of(cuts, ShopData.shipped().rolls(), 1, 300, Nester.Listener.silent())
                 .getFirst();
         var nest = kit.nest().orElseThrow();
-        assertTrue(nest.pieces().getFirst().outline().corners() < 60);
+        assertTrue(nest.pieces().getFirst().outline().corners() <= 28);
         for (int i = 0; i < 4; i++) {
             for (int j = 0; j < i; j++) {
                 double[] a = centre(nest.outline(nest.placements().get(i)));

@@ -168,6 +168,16 @@ class NesterTest {
     }
 
     @Test
+    void aPieceLaidTheLongWayIsTurnedAndTheSearchEnds() {
+        Outline plank = rectangle(1, 0.9);
+        List<Piece> film = List.of(new Piece("film", plank, 1, Piece.Turns.QUARTERS));
+        assertEquals(0.9, search(film, new Roll(1.1, 0.004), 50).length(), 1e-9);
+        Outline wedge = Outline.of(0, 0, 1, 0, 0, 0.9);
+        List<Piece> two = List.of(new Piece("wedge", wedge, 2, Piece.Turns.QUARTERS));
+        assertTrue(search(two, new Roll(1.1, 0.004), 200).length() < 1.2);
+    }
+
+    @Test
     void anOutlineThatCrossesItselfIsRefused() {
         assertThrows(NestException.class, () -> Outline.of(0, 0, 1, 1, 1, 0, 0, 1.5));
         assertThrows(NestException.class, () -> Outline.of(0, 0, 1, 0, 2, 0));

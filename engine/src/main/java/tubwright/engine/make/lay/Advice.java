@@ -85,10 +85,12 @@ final class Advice {
                 .limit(MOST_PLACES)
                 .forEach(s -> advice.add(String.format(
                         Locale.ROOT,
-                        "locks on %s between x = %.0f and %.0f mm (%.0f cm²): dart it there, or split the ply at x = %.0f mm",
+                        "locks on %s %s (%.0f cm²): dart it there, or split the ply at x = %.0f mm",
                         s.part(),
-                        1e3 * s.fromX(),
-                        1e3 * s.toX(),
+                        s.toX() - s.fromX() < 0.01
+                                ? String.format(Locale.ROOT, "near x = %.0f mm", 1e3 * s.fromX())
+                                : String.format(
+                                        Locale.ROOT, "between x = %.0f and %.0f mm", 1e3 * s.fromX(), 1e3 * s.toX()),
                         1e4 * s.area(),
                         1e3 * (s.fromX() + s.toX()) / 2)));
     }

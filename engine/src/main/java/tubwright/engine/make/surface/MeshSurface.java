@@ -202,7 +202,7 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
                 q[i] = moved[3 * c[3 * t + 2] + i] - moved[3 * c[3 * t] + i];
             }
             double left = Space.dot(Space.cross(p, q), surface.normal(t)) / (2 * surface.area(t));
-            if (left < LEAST_LEFT / 4) {
+            if (left < LEAST_LEFT * LEAST_LEFT / 2) {
                 for (int k = 0; k < 3; k++) {
                     raise[c[3 * t + k]] = true;
                     any = true;

@@ -69,14 +69,41 @@ public record RigAnswer(String title, String version, List<TorsionReading> tests
         return tests.stream().filter(t -> t.readings().setup().hubToHub()).findFirst();
     }
 
-    /** Tub and suspension told apart, where both were tested and the tub is the stiffer. */
+    /** Why a test from hub to hub cannot be split, where there is one and it cannot; in words. */
+    public Optional<String> notSplit() {
+        if (hubs().isEmpty() || split().isPresent()) {
+            return Optional.empty();
+        }
+        if (tub().isEmpty()) {
+            return Optional.of(
+                    "A test from hub to hub alone reads tub, pick-ups, links and hubs in series as one stiffness;"
+                            + " nothing in it tells one from another. Test the tub alone as well, held and loaded at its hardpoints,"
+                            + " and give both files.");
+        }
+        Estimate tub = tub().get().best();
+        Estimate whole = hubs().get().best();
+        return Optional.of("From hub to hub it reads "
+                + (whole.stiffness() >= tub.stiffness()
+                        ? "as stiff as the tub alone, or stiffer"
+                        : "hardly softer than the tub alone")
+                + ": what lies between them is within the uncertainty of the two tests, so it cannot be told from rigid and no"
+                + " stiffness is given. Springs in series are softer than each of them: were both held and loaded at the same"
+                + " stations?");
+    }
+
+    /** Tub and suspension told apart, where both were tested and their flexibilities differ by more than chance. */
     public Optional<Split> split() {
         if (tub().isEmpty() || hubs().isEmpty()) {
             return Optional.empty();
         }
         Estimate tub = tub().get().best();
         Estimate whole = hubs().get().best();
-        if (whole.stiffness() >= tub.stiffness()) {
+        // 1/K_hubs − 1/K_tub must stand out of its own 95 % interval; U(1/K) = U(K)/K².
+        double between = 1 / whole.stiffness() - 1 / tub.stiffness();
+        double uncertain = Math.hypot(
+                whole.expanded() / (whole.stiffness() * whole.stiffness()),
+                tub.expanded() / (tub.stiffness() * tub.stiffness()));
+        if (between <= uncertain) {
             return Optional.empty();
         }
         double suspension = Series.without(whole.stiffness(), tub.stiffness());

@@ -153,6 +153,10 @@ public final class RigSummary {
     }
 
     private void split() {
+        answer.notSplit().ifPresent(words -> {
+            lines.add("");
+            lines.addAll(Wrap.lines(words, "  ! ", WIDTH));
+        });
         answer.split().ifPresent(s -> {
             lines.add("");
             lines.add("  between hub and tub: "

@@ -40,6 +40,7 @@ public final class RigJson {
             node.put("suspensionStiffnessExpanded95_N_m_per_rad", s.expanded());
             node.put("tubShareOfFlexibility", s.tubShare());
         });
+        answer.notSplit().ifPresent(words -> root.put("hubToHubNotSplit", words));
         answer.predicted().ifPresent(p -> {
             ObjectNode node = root.putObject("predicted");
             node.put("variant", p.variant());

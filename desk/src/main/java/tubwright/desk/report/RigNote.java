@@ -50,6 +50,9 @@ public final class RigNote {
                                 + plusMinus(perDegree(s.suspension()), perDegree(s.expanded()), GAP)
                                 + " N·m/deg; " + percent(s.tubShare())
                                 + " of the flexibility from hub to hub is the tub's.</p>")));
+        answer.notSplit()
+                .ifPresent(words -> sections.add(
+                        new Section("Hub to hub", "Not told apart.", "<p>" + Html.escape(words) + "</p>")));
         String head = "<header><div class=\"name\"><p class=\"kicker\">Torsion test</p><h1>"
                 + Html.escape(answer.title()) + "</h1></div></header>\n";
         return Note.page(answer.title() + ": torsion test", head, sections, "");

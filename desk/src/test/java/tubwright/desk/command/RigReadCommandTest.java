@@ -57,6 +57,19 @@ class RigReadCommandTest {
     }
 
     @Test
+    void whatCannotBeToldApartIsCalledSo() throws IOException {
+        Typed alone = Typed.on(new FakeBench(), "rig", "read", folder.toString(), "hubs.csv");
+        assertEquals(0, alone.code(), alone.err());
+        assertTrue(alone.out().replaceAll("\\s+", " ").contains("nothing in it tells one from another"), alone.out());
+        for (double perDegree : new double[] {9_990, 10_500}) {
+            Files.writeString(folder.resolve("hubs.csv"), readings("hub to hub", perDegree));
+            Typed both = Typed.on(new FakeBench(), "rig", "read", folder.toString(), "tub.csv", "hubs.csv");
+            assertTrue(both.out().replaceAll("\\s+", " ").contains("be told from rigid"), both.out());
+            assertFalse(both.out().contains("in series;"), both.out());
+        }
+    }
+
+    @Test
     void thePageIsWellFormedAndDrawsTheLastRun() throws Exception {
         Files.writeString(folder.resolve("tub.yaml"), "tub: Larkspur\n");
         Typed.on(new FakeBench(), "run", folder.toString());

@@ -116,25 +116,34 @@ public final class DamageWork {
 
     /** The patch at a point, at a hardpoint's insert, or the whole of a zone, wall or strip. */
     private static Patch patch(DamageModel model, String at, double size) {
-        Matcher point = POINT.matcher(at);
-        if (point.matches()) {
-            double[] x = new double[3];
-            for (int d = 0; d < 3; d++) {
-                try {
-                    x[d] = Quantity.parse(point.group(d + 1) + " " + point.group(4), Dimension.LENGTH)
-                            .si();
-                } catch (QuantityException e) {
-                    throw new UserMistake("--at " + at + ": " + e.getMessage());
-                }
-            }
-            return model.patches().disc(x, size);
-        }
-        if (at.contains(",")) {
-            throw new UserMistake(
-                    "--at " + at + ": a point is three numbers and their unit, for instance" + " \"620, 240, 300 mm\"");
+        Optional<double[]> point = point(at);
+        if (point.isPresent()) {
+            return model.patches().disc(point.get(), size);
         }
         boolean hardpoint =
                 model.structure().hardpoints().stream().anyMatch(h -> h.name().equals(at));
         return hardpoint ? model.patches().at(at, size) : model.patches().whole(at);
+    }
+
+    /** A point in m; empty where the text is a name. */
+    private static Optional<double[]> point(String at) {
+        Matcher point = POINT.matcher(at);
+        if (!point.matches()) {
+            if (at.contains(",")) {
+                throw new UserMistake("--at " + at + ": a point is three numbers and their unit, for instance"
+                        + " \"620, 240, 300 mm\"");
+            }
+            return Optional.empty();
+        }
+        double[] x = new double[3];
+        for (int d = 0; d < 3; d++) {
+            try {
+                x[d] = Quantity.parse(point.group(d + 1) + " " + point.group(4), Dimension.LENGTH)
+                        .si();
+            } catch (QuantityException e) {
+                throw new UserMistake("--at " + at + ": " + e.getMessage());
+            }
+        }
+        return Optional.of(x);
     }
 }

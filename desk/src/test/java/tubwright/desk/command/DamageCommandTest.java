@@ -42,7 +42,7 @@ class DamageCommandTest {
 
     @Test
     void aScanLeavesAWholeFolderWithMapsAndTheCaution() throws IOException {
-        Typed typed = typed("--positions", "12", "--json");
+        Typed typed = typed("--positions", "12", "--variant", "as designed", "--json");
         assertEquals(0, typed.code(), typed.err());
         try (Stream<Path> files = Files.list(folder.resolve("runs/damage"))) {
             assertEquals(
@@ -74,7 +74,7 @@ class DamageCommandTest {
         assertTrue(typed.code() != 0 && said.contains("there are: "), said);
         String wall =
                 said.substring(said.indexOf("there are: ") + 11).split(",")[0].strip();
-        Typed whole = typed("--at", wall);
+        Typed whole = typed("--at", wall, "--variant", "as designed");
         assertEquals(0, whole.code(), whole.err());
         for (String degree : List.of("barely visible", "visible", "hole")) {
             assertTrue(whole.out().contains("  " + degree + ", "), whole.out());

@@ -60,7 +60,7 @@ class DamageModelTest {
 
     @Test
     void aScanSaysOfEachPatchWhatIsSaidOfItAlone() {
-        List<Patch> patches = model.patches().moving(0.15, 6);
+        List<Patch> patches = model.patches().moving(0.15, 3);
         List<PatchAnswer> scan = model.answer(patches, Degree.HOLE, Progress.silent());
         for (int k = 0; k < patches.size(); k++) {
             PatchAnswer alone = model.answer(patches.get(k), Degree.HOLE);

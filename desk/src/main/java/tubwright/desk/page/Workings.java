@@ -106,12 +106,18 @@ final class Workings implements AutoCloseable {
         return ready;
     }
 
-    /** Takes over what a whole run came to; gives it as the page is told it. */
+    /**
+     * Takes over what a whole run came to; gives it as the page is told it. Fields of a mesh that is not the page's are
+     * left where they are: the surface has no places for them.
+     */
     List<AnswerView> take(List<VariantAnswer> computed, String stamp) {
         List<AnswerView> taken = new ArrayList<>();
         for (VariantAnswer answer : computed) {
             AnswerView view = AnswerViews.of(answer, revision, stamp);
-            answers.put(answer.variant(), answer);
+            if (surface(answer.variant()).structure().mesh().nodeCount()
+                    == answer.mesh().nodeCount()) {
+                answers.put(answer.variant(), answer);
+            }
             views.put(answer.variant(), view);
             taken.add(view);
         }
@@ -146,7 +152,7 @@ final class Workings implements AutoCloseable {
 
     private void answer(String name, Queue.Want want) {
         queue.add(want, () -> {
-            if (closed || views.containsKey(name)) {
+            if (closed || answers.containsKey(name)) {
                 return;
             }
             Progress untilClosed = new Progress() {
@@ -162,9 +168,12 @@ final class Workings implements AutoCloseable {
                 Tub tub = variant(name).tub();
                 double factor = meshSize(name) / tub.meshSize();
                 Study study = new Study(Solvers.best(), List.of(factor), untilClosed);
-                take(
-                        study.answer(List.of(tub)),
-                        Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+                VariantAnswer own = study.answer(List.of(tub)).getFirst();
+                answers.put(name, own);
+                String stamp = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
+                // A whole run may have been quicker, and knows more.
+                views.putIfAbsent(name, AnswerViews.of(own, revision, stamp));
+                tell(Happening.What.ANSWERS, "");
             } catch (CancellationException stopped) {
                 // The file has changed; nobody waits for this any more.
             } catch (RuntimeException fault) {

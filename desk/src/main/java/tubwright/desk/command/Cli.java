@@ -40,6 +40,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright enough mytub           how stiff the tub must be for the car's balance",
             "  tubwright drape mytub            every ply laid on its mould, and its pattern",
             "  tubwright cure mytub             every laminate through its cures",
+            "  tubwright kit mytub              nests, material bought against used, hours",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -77,6 +78,7 @@ public final class Cli {
                 .addSubcommand(new EnoughCommand(terminal))
                 .addSubcommand(new DrapeCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
+                .addSubcommand(new KitCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))

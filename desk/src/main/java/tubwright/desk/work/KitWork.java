@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.work;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import tubwright.desk.answer.KitAnswer;
+import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.make.kit.Hours;
+import tubwright.engine.make.kit.KitNest;
+import tubwright.engine.make.kit.PlyMass;
+import tubwright.engine.make.kit.ShopData;
+import tubwright.engine.make.lay.LaidTub;
+import tubwright.engine.make.lay.PlyLayer;
+import tubwright.engine.make.nest.Nester;
+import tubwright.engine.make.ply.LaidPly;
+import tubwright.engine.make.ply.PlyPlan;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.solver.Solvers;
+
+/** Lays the plies of a tub, nests their patterns and adds up mass and time. */
+public final class KitWork {
+    private static final int CURES_OF_SANDWICH = 3;
+    private static final long SEED = 1;
+
+    private KitWork() {}
+
+    /**
+     * The answer.
+     *
+     * @param size of the mesh plies are laid on, m
+     * @param moves of single patterns to spend on each kit
+     * @param says hears what is being done
+     * @param stopped asked often; a search for a nest that is stopped gives the best so far
+     */
+    public static KitAnswer kit(
+            Tub tub,
+            ShopData shop,
+            double size,
+            long moves,
+            String stamp,
+            String version,
+            Consumer<String> says,
+            BooleanSupplier stopped) {
+        LaidTub laid = PlyLayer.lay(tub, size, Solvers.best(), new PlyLayer.Progress() {
+            @Override
+            public void laid(LaidPly ply, int done, int all) {
+                says.accept("laying ply " + done + " of " + all);
+            }
+
+            @Override
+            public boolean cancelled() {
+                return stopped.getAsBoolean();
+            }
+        });
+        List<KitNest.Cut> cuts = laid.plies().stream()
+                .map(p -> new KitNest.Cut(
+                        p.ply().piece(), p.ply().material(), p.ply().thickness(), p.flat()))
+                .toList();
+        List<KitNest> kits = KitNest.of(cuts, shop.rolls(), SEED, moves, new Nester.Listener() {
+            @Override
+            public void shorter(double length, double utilisation, long done, long most) {
+                says.accept(String.format(
+                        java.util.Locale.ROOT,
+                        "nesting: %.2f m of roll, %.0f %% used, %.0f %% searched",
+                        length,
+                        100 * utilisation,
+                        100.0 * done / most));
+            }
+
+            @Override
+            public boolean cancelled() {
+                return stopped.getAsBoolean();
+            }
+        });
+        PlyMass mass = PlyMass.of(
+                new PlyPlan(laid.mesh(), laid.plies().stream().map(p -> p.ply()).toList()));
+        int cures = cures(mass);
+        return new KitAnswer(tub.name(), stamp, version, mass, kits, cures, Hours.of(cuts, cures, shop.times()));
+    }
+
+    /** Three cures for a piece with core, one for any other. */
+    private static int cures(PlyMass mass) {
+        Map<String, Integer> byPiece = new LinkedHashMap<>();
+        mass.plies()
+                .forEach(e -> byPiece.merge(
+                        e.ply().piece(), e.ply().role() == LayerRole.CORE ? CURES_OF_SANDWICH : 1, Math::max));
+        return byPiece.values().stream().mapToInt(Integer::intValue).sum();
+    }
+}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tubwright.desk.FakeBench;
+import tubwright.desk.Typed;
+
+/** What a box of a few plies takes to make. */
+class KitCommandTest {
+    private static final String BOX = """
+            tub: box
+            shape:
+              loft: ruled
+              strips: [floor, flank, deck]
+              frames:
+                - station: 0 mm
+                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
+                  radii: 0, 60, 60, 0 mm
+                - station: 500 mm
+                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
+                  radii: 0, 60, 60, 0 mm
+            laminates:
+              skin:
+                stack: "[45c/0c/core/45c]"
+                plies: {c: pw-t650-976}
+                core: al-honeycomb-3.1-small-cell
+                core thickness: 10 mm
+                film: film-epoxy-150
+            zones:
+              lower: {on: [floor, flank], laminate: skin}
+              upper: {on: deck, laminate: skin}
+            pieces:
+              tray: [floor, flank]
+              lid: [deck]
+            mesh: {size: 40 mm}
+            """;
+
+    @TempDir
+    Path folder;
+
+    @BeforeEach
+    void writeTheBox() throws IOException {
+        Files.writeString(folder.resolve("tub.yaml"), BOX);
+    }
+
+    private Typed typed(String... more) {
+        String[] all = new String[more.length + 2];
+        all[0] = "kit";
+        all[1] = folder.toString();
+        System.arraycopy(more, 0, all, 2, more.length);
+        return Typed.on(new FakeBench(), all);
+    }
+
+    @Test
+    void everyMaterialIsBoughtByTheRollAndEveryPlyWeighed() throws IOException {
+        Typed typed = typed("--json", "--mesh", "25 mm", "--moves", "100");
+        assertEquals(0, typed.code(), typed.err());
+        JsonNode answer = JsonMapper.builder().build().readTree(typed.out());
+        double sum = 0;
+        for (JsonNode ply : answer.path("plies")) {
+            sum += ply.path("mass_kg").asDouble();
+        }
+        assertEquals(answer.path("mass_kg").asDouble(), sum, 1e-9);
+        assertEquals(3, answer.path("materials").size());
+        for (JsonNode material : answer.path("materials")) {
+            double bought = material.path("bought_kg").asDouble();
+            assertTrue(bought > material.path("cut_kg").asDouble(), material.toString());
+            // A box unrolls: inner plies are a little smaller than their area on the mould.
+            double cut = material.path("cut_kg").asDouble();
+            assertEquals(
+                    material.path("inTub_kg").asDouble(),
+                    cut,
+                    0.06 * cut,
+                    () -> answer.path("kits").findValues("notNested").toString());
+        }
+        assertEquals(6, answer.path("cures").asInt(), "two pieces of sandwich, three cures each");
+        assertTrue(Files.readString(folder.resolve("runs/kit/kit.html")).contains("Patterns on the roll"));
+    }
+
+    @Test
+    void aRollTooNarrowNamesThePatternsAndAFaultInTheDataItsLine() throws IOException {
+        String shipped = new String(
+                tubwright.engine.make.kit.ShopData.class
+                        .getResourceAsStream("/tubwright/kit/rolls.yaml")
+                        .readAllBytes(),
+                java.nio.charset.StandardCharsets.UTF_8);
+        Files.writeString(folder.resolve("shop.yaml"), shipped.replace("width: 1.25 m", "width: 200 mm"));
+        Typed narrow = typed("--mesh", "40 mm", "--moves", "10");
+        assertEquals(0, narrow.code(), narrow.err());
+        assertTrue(narrow.out().contains("mm across the roll, which is"), narrow.out());
+        Files.writeString(folder.resolve("shop.yaml"), shipped.replace("width: 1.25 m", "width: 1.25"));
+        Typed wrong = typed("--mesh", "40 mm");
+        assertEquals(ExitCode.WRONG_INPUT, wrong.code());
+        assertTrue(wrong.err().contains("shop.yaml:"), wrong.err());
+        assertFalse(wrong.out().contains("kg"), wrong.out());
+    }
+}

@@ -79,6 +79,7 @@ public final class Cli {
                 .addSubcommand(new DrapeCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new KitCommand(terminal))
+                .addSubcommand(new PackCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))

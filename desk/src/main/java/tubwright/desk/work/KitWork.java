@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import tubwright.desk.answer.KitAnswer;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.make.kit.CutPiece;
 import tubwright.engine.make.kit.Hours;
 import tubwright.engine.make.kit.KitNest;
 import tubwright.engine.make.kit.PlyMass;
@@ -55,10 +56,7 @@ public final class KitWork {
                 return stopped.getAsBoolean();
             }
         });
-        List<KitNest.Cut> cuts = laid.plies().stream()
-                .map(p -> new KitNest.Cut(
-                        p.ply().piece(), p.ply().material(), p.ply().thickness(), p.flat()))
-                .toList();
+        List<KitNest.Cut> cuts = CutPiece.cuts(laid.plies(), shop.rolls());
         List<KitNest> kits = KitNest.of(cuts, shop.rolls(), SEED, moves, new Nester.Listener() {
             @Override
             public void shorter(double length, double utilisation, long done, long most) {

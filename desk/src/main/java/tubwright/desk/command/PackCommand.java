@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.desk.command;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import tubwright.desk.answer.PackAnswer;
+import tubwright.desk.console.PackSummary;
+import tubwright.desk.console.Progress;
+import tubwright.desk.console.Terminal;
+import tubwright.desk.console.Terminal.Look;
+import tubwright.desk.export.FlatDxf;
+import tubwright.desk.export.FlatSvg;
+import tubwright.desk.export.NestSvg;
+import tubwright.desk.export.PackJson;
+import tubwright.desk.export.PackLists;
+import tubwright.desk.export.RunFolder;
+import tubwright.desk.sheet.PlyBook;
+import tubwright.desk.text.Figures;
+import tubwright.desk.work.PackWork;
+import tubwright.desk.work.TrimWork;
+import tubwright.engine.design.Design;
+import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.kit.KitNest;
+import tubwright.engine.make.kit.ShopData;
+import tubwright.engine.make.kit.Stock;
+import tubwright.engine.make.nest.Roll;
+import tubwright.engine.quantity.Dimension;
+
+/** {@code tubwright pack}: what an outside shop needs to quote and to build. */
+@Command(
+        name = "pack",
+        description = {
+            "Gathers what an outside shop needs to quote for the parts and to lay them up: a ply book with a page a step,"
+                    + " patterns for the cutter, where they lie on the roll, kits, materials, holes and inserts, bonding, test"
+                    + " panels, limits, and a letter that asks for a price."
+        },
+        synopsisHeading = "Usage: ",
+        parameterListHeading = "%n",
+        optionListHeading = "%n",
+        footer = {
+            "",
+            "Writes DIR/runs/pack, replacing the one before. The same design, issue and date give the same bytes.",
+            "",
+            "Examples:",
+            "  tubwright pack mytub",
+            "  tubwright pack mytub --issue B --date 2030-05-17 --roll \"1270 mm\""
+        })
+final class PackCommand implements Callable<Integer> {
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
+    private Path place;
+
+    @Option(
+            names = "--variant",
+            paramLabel = "NAME",
+            description = "Pack this variant instead of the design as written.")
+    private Optional<String> variant = Optional.empty();
+
+    @Option(names = "--issue", paramLabel = "X", description = "Issue on every sheet; default: A.")
+    private String issue = "A";
+
+    @Option(names = "--date", paramLabel = "DATE", description = "Date on every sheet; default: today.")
+    private String date = LocalDate.now().toString();
+
+    @Option(
+            names = "--roll",
+            paramLabel = "WIDTH",
+            description = "Usable width of cloth; default: as the shop's data say.")
+    private Optional<String> roll = Optional.empty();
+
+    @Option(
+            names = "--moves",
+            paramLabel = "N",
+            description = "Moves of patterns to spend on each kit, some thousand a second; default: 2000.")
+    private long moves = 2_000;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
+    private Optional<Path> out = Optional.empty();
+
+    @Mixin
+    private AnswerOptions printing;
+
+    PackCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        ShopData shop = shop();
+        try (Progress progress = new Progress(terminal)) {
+            progress.stage("reading " + place);
+            Design design = TrimWork.read(place);
+            TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), MeshSize.of(Optional.empty()), false);
+            try (RunFolder folder = RunFolder.begin(
+                    out.orElse(TrimOptions.folder(place).resolve("runs").resolve("pack")))) {
+                PackAnswer answer = PackWork.pack(
+                        design, new PackWork.Request(on, issue, date, shop, moves), Version.text(), progress::stage);
+                progress.stage("writing the ply book");
+                String document = PackJson.write(answer);
+                write(folder, answer, document);
+                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
+                folder.finish();
+                progress.done();
+                if (printing.json()) {
+                    terminal.out().print(document);
+                } else {
+                    PackSummary.lines(terminal, answer).forEach(terminal::print);
+                    terminal.print("");
+                    terminal.print("  "
+                            + terminal.look(
+                                    Look.STRONG,
+                                    RunCommand.shown(folder.target().resolve("ply-book.pdf"))));
+                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                }
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    /** Rolls and times as shipped, cloth as wide as asked. */
+    private ShopData shop() {
+        ShopData shipped = ShopData.shipped();
+        if (roll.isEmpty()) {
+            return shipped;
+        }
+        double width = OptionText.positive("--roll", roll.get(), Dimension.LENGTH, "give a length, as in \"1250 mm\"");
+        Map<Stock, Roll> rolls = new EnumMap<>(shipped.rolls());
+        rolls.computeIfPresent(Stock.CLOTH, (stock, usual) -> new Roll(width, usual.gap()));
+        return new ShopData(rolls, shipped.times());
+    }
+
+    private static void write(RunFolder folder, PackAnswer answer, String document) throws IOException {
+        folder.text(RunFolder.ANSWER, document);
+        try (OutputStream book = folder.open("ply-book.pdf")) {
+            book.write(PlyBook.write(answer));
+        }
+        folder.text("kits.csv", PackLists.kits(answer));
+        folder.text("materials.csv", PackLists.materials(answer));
+        folder.text("hardpoints.csv", PackLists.hardpoints(answer));
+        folder.text("request-for-quotation.txt", PackLists.letter(answer));
+        Map<String, List<FlatPattern>> patterns = new LinkedHashMap<>();
+        answer.byPiece()
+                .forEach((piece, plies) -> plies.stream()
+                        .flatMap(p -> answer.cut(p).stream())
+                        .forEach(c -> patterns.computeIfAbsent(fileName(piece), k -> new ArrayList<>())
+                                .add(c.pattern())));
+        for (Map.Entry<String, List<FlatPattern>> piece : patterns.entrySet()) {
+            folder.text("patterns/" + piece.getKey() + ".dxf", FlatDxf.write(piece.getValue()));
+            folder.text("patterns/" + piece.getKey() + ".svg", FlatSvg.write(piece.getValue()));
+        }
+        for (KitNest kit : answer.kits()) {
+            if (kit.nest().isPresent()) {
+                folder.text(
+                        "nests/"
+                                + fileName(kit.piece() + " " + kit.material().name() + " "
+                                        + Math.round(1e6
+                                                * kit.areal()
+                                                / kit.material().density()) + " µm")
+                                + ".svg",
+                        NestSvg.write(kit.nest().get()));
+            }
+        }
+    }
+
+    private static String fileName(String name) {
+        return name.replaceAll("[^\\p{L}\\p{N}]+", "-");
+    }
+}

@@ -2,10 +2,7 @@
 package tubwright.desk.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,9 +21,7 @@ import tubwright.desk.text.Figures;
 import tubwright.desk.work.KitWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
-import tubwright.engine.design.text.YamlReader;
 import tubwright.engine.make.data.DataException;
-import tubwright.engine.make.kit.ShopData;
 import tubwright.engine.make.lay.PlyLayer;
 import tubwright.engine.make.nest.NestException;
 import tubwright.engine.quantity.Dimension;
@@ -51,9 +46,6 @@ import tubwright.engine.quantity.Dimension;
             "  tubwright kit mytub --moves 50000 --json"
         })
 final class KitCommand implements Callable<Integer> {
-    /** Data of the user's own, beside the design. */
-    private static final String OWN = "shop.yaml";
-
     private final Terminal terminal;
 
     @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
@@ -88,7 +80,6 @@ final class KitCommand implements Callable<Integer> {
         }
         Design design = Design.read(place);
         Path folder = design.file().toAbsolutePath().getParent();
-        List<Path> inputs = new ArrayList<>(List.of(design.file()));
         String name = variant.orElse(Design.AS_DESIGNED);
         Design.Variant chosen = design.variant(name)
                 .orElseThrow(() ->
@@ -96,16 +87,11 @@ final class KitCommand implements Callable<Integer> {
         double size = mesh.map(m -> OptionText.positive("--mesh", m, Dimension.LENGTH, "write for instance \"15 mm\""))
                 .orElse(PlyLayer.USUAL_SIZE);
         try (Progress progress = new Progress(terminal)) {
-            ShopData shop = ShopData.shipped();
-            Path own = folder.resolve(OWN);
-            if (Files.exists(own)) {
-                shop = ShopData.read(own.toString(), YamlReader.contents(own));
-                inputs.add(own);
-            }
+            ShopFile shop = ShopFile.beside(design.file());
             progress.stage("laying plies");
             KitAnswer answer = KitWork.kit(
                     chosen.tub(),
-                    shop,
+                    shop.data(),
                     size,
                     moves,
                     RunCommand.stamp(),
@@ -117,7 +103,7 @@ final class KitCommand implements Callable<Integer> {
                 String document = KitJson.write(answer);
                 out.text(RunFolder.ANSWER, document);
                 out.text("kit.html", KitPage.write(answer));
-                out.copy(folder, inputs, "inputs");
+                out.copy(design.file().toAbsolutePath().getParent(), shop.inputs(), "inputs");
                 out.finish();
                 progress.done();
                 if (printing.json()) {

@@ -52,7 +52,7 @@ import tubwright.engine.quantity.Dimension;
         optionListHeading = "%n",
         footer = {
             "",
-            "Writes DIR/runs/pack, replacing the one before. The same design, issue and date give the same bytes.",
+            "Reads shop.yaml beside the design, if there is one, for rolls of your own. Writes DIR/runs/pack, replacing the one before. The same design, issue and date give the same bytes.",
             "",
             "Examples:",
             "  tubwright pack mytub",
@@ -100,19 +100,22 @@ final class PackCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        ShopData shop = shop();
         try (Progress progress = new Progress(terminal)) {
             progress.stage("reading " + place);
             Design design = TrimWork.read(place);
+            ShopFile shop = ShopFile.beside(design.file());
             TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), MeshSize.of(Optional.empty()), false);
             try (RunFolder folder = RunFolder.begin(
                     out.orElse(TrimOptions.folder(place).resolve("runs").resolve("pack")))) {
                 PackAnswer answer = PackWork.pack(
-                        design, new PackWork.Request(on, issue, date, shop, moves), Version.text(), progress::stage);
+                        design,
+                        new PackWork.Request(on, issue, date, wide(shop.data()), moves),
+                        Version.text(),
+                        progress::stage);
                 progress.stage("writing the ply book");
                 String document = PackJson.write(answer);
                 write(folder, answer, document);
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
+                folder.copy(design.file().toAbsolutePath().getParent(), shop.inputs(), "inputs");
                 folder.finish();
                 progress.done();
                 if (printing.json()) {
@@ -131,16 +134,15 @@ final class PackCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    /** Rolls and times as shipped, cloth as wide as asked. */
-    private ShopData shop() {
-        ShopData shipped = ShopData.shipped();
+    /** Rolls and times with cloth as wide as asked. */
+    private ShopData wide(ShopData own) {
         if (roll.isEmpty()) {
-            return shipped;
+            return own;
         }
         double width = OptionText.positive("--roll", roll.get(), Dimension.LENGTH, "give a length, as in \"1250 mm\"");
-        Map<Stock, Roll> rolls = new EnumMap<>(shipped.rolls());
+        Map<Stock, Roll> rolls = new EnumMap<>(own.rolls());
         rolls.computeIfPresent(Stock.CLOTH, (stock, usual) -> new Roll(width, usual.gap()));
-        return new ShopData(rolls, shipped.times());
+        return new ShopData(rolls, own.times());
     }
 
     private static void write(RunFolder folder, PackAnswer answer, String document) throws IOException {

@@ -95,7 +95,7 @@ class KitCommandTest {
                         .getResourceAsStream("/tubwright/kit/rolls.yaml")
                         .readAllBytes(),
                 java.nio.charset.StandardCharsets.UTF_8);
-        Files.writeString(folder.resolve("shop.yaml"), shipped.replace("width: 1.25 m", "width: 200 mm"));
+        Files.writeString(folder.resolve("shop.yaml"), shipped.replace("width: 1.25 m", "width: 100 mm"));
         Typed narrow = typed("--mesh", "40 mm", "--moves", "10");
         assertEquals(0, narrow.code(), narrow.err());
         assertTrue(narrow.out().contains("mm across the roll, which is"), narrow.out());

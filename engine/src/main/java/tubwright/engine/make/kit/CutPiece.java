@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.lay.DrapedPly;
+import tubwright.engine.make.nest.NestException;
 import tubwright.engine.make.nest.Roll;
 
 /**
@@ -31,13 +32,20 @@ public record CutPiece(DrapedPly ply, FlatPattern pattern, int part, int parts) 
                 .toList();
     }
 
-    /** The same as they go to the nest, and with them the plies without a pattern, which the nest names. */
+    /** The same as they go to the nest, with the plies that cannot be cut so, which the nest names. */
     public static List<KitNest.Cut> cuts(List<DrapedPly> plies, Map<Stock, Roll> rolls) {
         return plies.stream()
-                .flatMap(p -> hasPattern(p)
-                        ? of(List.of(p), rolls).stream().map(CutPiece::cut)
-                        : Stream.of(new KitNest.Cut(
-                                p.ply().piece(), p.ply().material(), p.ply().thickness(), p.flat())))
+                .flatMap(p -> {
+                    try {
+                        if (hasPattern(p)) {
+                            return of(List.of(p), rolls).stream().map(CutPiece::cut);
+                        }
+                    } catch (NestException tooNarrow) {
+                        // Whole, the nest says why it does not lie on the roll.
+                    }
+                    return Stream.of(new KitNest.Cut(
+                            p.ply().piece(), p.ply().material(), p.ply().thickness(), p.flat()));
+                })
                 .toList();
     }
 

@@ -171,7 +171,7 @@ final class PackCommand implements Callable<Integer> {
                                 + fileName(kit.piece() + " " + kit.material().name() + " "
                                         + Math.round(1e6
                                                 * kit.areal()
-                                                / kit.material().density()) + " µm")
+                                                / kit.material().density()) + "um")
                                 + ".svg",
                         NestSvg.write(kit.nest().get()));
             }

@@ -46,11 +46,14 @@ final class ReserveJson {
                 json.writeNullProperty("settledByMeshSize_m");
             }
             json.writeStringProperty("basis", row.basis());
-            json.writeObjectPropertyStart("byCase");
+            json.writeArrayPropertyStart("byCase");
             for (Reserve each : cases) {
-                json.writeNumberProperty(each.load(), AnswerJson.tidy(each.value()));
+                json.writeStartObject();
+                json.writeStringProperty("case", each.load());
+                json.writeNumberProperty("reserveFactor", AnswerJson.tidy(each.value()));
+                json.writeEndObject();
             }
-            json.writeEndObject();
+            json.writeEndArray();
             json.writeEndObject();
         }
         json.writeEndArray();

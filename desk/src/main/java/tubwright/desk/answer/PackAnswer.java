@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.answer;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import tubwright.engine.make.kit.CutPiece;
 import tubwright.engine.make.kit.KitNest;
 import tubwright.engine.make.kit.ShopData;
@@ -47,7 +49,7 @@ public record PackAnswer(
     public Map<String, List<DrapedPly>> byPiece() {
         Map<String, List<DrapedPly>> byPiece = new LinkedHashMap<>();
         laid.plies()
-                .forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), k -> new java.util.ArrayList<>())
+                .forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), k -> new ArrayList<>())
                         .add(p));
         return byPiece;
     }
@@ -71,7 +73,7 @@ public record PackAnswer(
 
     /** Plies without a pattern or with one that no nest holds: too small, out of reach, overlapping themselves. */
     public List<String> left() {
-        return java.util.stream.Stream.concat(
+        return Stream.concat(
                         laid.plies().stream()
                                 .filter(p -> cut(p).isEmpty())
                                 .map(p -> "'" + p.ply().name() + "' has no pattern: cut it to fit"),
@@ -102,7 +104,7 @@ public record PackAnswer(
     public List<OfMaterial> materials() {
         Map<Material, List<DrapedPly>> plies = new LinkedHashMap<>();
         laid.plies()
-                .forEach(p -> plies.computeIfAbsent(p.ply().material(), k -> new java.util.ArrayList<>())
+                .forEach(p -> plies.computeIfAbsent(p.ply().material(), k -> new ArrayList<>())
                         .add(p));
         return plies.entrySet().stream()
                 .map(e -> {

@@ -4,7 +4,6 @@ package tubwright.desk.answer;
 import java.util.List;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.ply.LaidPly;
-import tubwright.engine.structure.Joint;
 
 /** What the pack for a shop says beside figures. Rules of the workshop are common practice, no source, and so marked. */
 public final class PackWords {
@@ -71,10 +70,5 @@ public final class PackWords {
     /** Whether to debulk after a step: the first, each fourth, before core and at the end. */
     public static boolean debulk(int step, int steps, LaidPly ply) {
         return ply.role() == LayerRole.PLY && (step == 1 || step == steps || step % BETWEEN_DEBULKS == 0);
-    }
-
-    /** How a joint is made. */
-    public static String joint(Joint joint) {
-        return joint.description();
     }
 }

@@ -52,7 +52,8 @@ import tubwright.engine.quantity.Dimension;
         optionListHeading = "%n",
         footer = {
             "",
-            "Reads shop.yaml beside the design, if there is one, for rolls of your own. Writes DIR/runs/pack, replacing the one before. The same design, issue and date give the same bytes.",
+            "Reads shop.yaml beside the design, if there is one, for rolls of your own. Writes DIR/runs/pack, replacing the"
+                    + " one before. The same design, issue and date give the same bytes.",
             "",
             "Examples:",
             "  tubwright pack mytub",

@@ -4,7 +4,6 @@ package tubwright.desk.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.text.YamlReader;
@@ -27,8 +26,7 @@ record ShopFile(ShopData data, List<Path> inputs) {
             return new ShopFile(ShopData.shipped(), List.of(design));
         }
         try {
-            return new ShopFile(
-                    ShopData.read(own.toString(), YamlReader.contents(own)), new ArrayList<>(List.of(design, own)));
+            return new ShopFile(ShopData.read(own.toString(), YamlReader.contents(own)), List.of(design, own));
         } catch (DataException e) {
             throw new UserMistake(e.getMessage());
         }

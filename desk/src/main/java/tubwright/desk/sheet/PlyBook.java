@@ -236,7 +236,7 @@ public final class PlyBook {
         paper.heading("Joints");
         List<List<String>> joints = new ArrayList<>();
         joints.add(List.of("line", "how", "mixed, time", "signed"));
-        answer.laid().tub().joints().forEach(j -> joints.add(List.of(j.line(), PackWords.joint(j), "", "")));
+        answer.laid().tub().joints().forEach(j -> joints.add(List.of(j.line(), j.description(), "", "")));
         paper.table(new float[] {0.3f, 0.4f, 0.16f, 0.14f}, joints, 16);
         PackWords.BONDING.forEach(paper::paragraph);
         paper.heading("Test panels, laid from the same batches and cured along");

@@ -26,15 +26,15 @@ import tubwright.engine.make.nest.NestException;
  * @param repeat plies after which a seam may come back to its place
  */
 public record Splices(double roll, double overlap, double stagger, int repeat) {
-    /** Overlap 20 mm, stagger 25 mm, four plies before a seam repeats: common practice, no source. */
-    public static Splices usual(double roll) {
-        return new Splices(roll, 0.020, 0.025, 4);
-    }
-
     /** Parts smaller than this are left out, m². */
     private static final double CRUMB = 1e-4;
 
     private static final GeometryFactory PLANE = new GeometryFactory();
+
+    /** Overlap 20 mm, stagger 25 mm, four plies before a seam repeats: common practice, no source. */
+    public static Splices usual(double roll) {
+        return new Splices(roll, 0.020, 0.025, 4);
+    }
 
     /** The ply, whole or in parts. */
     public List<CutPiece> of(DrapedPly ply) {

@@ -13,7 +13,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.CureAnswer;
 import tubwright.desk.console.CureSummary;
 import tubwright.desk.console.Progress;
@@ -59,11 +58,8 @@ final class CureCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
-    private Path place;
-
-    @Option(names = "--variant", paramLabel = "NAME", description = "Which variant; default: as designed.")
-    private Optional<String> variant = Optional.empty();
+    @Mixin
+    private DesignOptions options;
 
     @Option(names = "--cycle", paramLabel = "NAME", description = "Of solid laminates; default: solid-180.")
     private String solid = "solid-180";
@@ -104,7 +100,7 @@ final class CureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Design design = Design.read(place);
+        Design design = Design.read(options.place());
         Path folder = design.file().toAbsolutePath().getParent();
         List<Path> inputs = new ArrayList<>(List.of(design.file()));
         try (Progress progress = new Progress(terminal)) {
@@ -115,7 +111,7 @@ final class CureCommand implements Callable<Integer> {
                 inputs.add(own);
             }
             CureShop shop = shop(library);
-            String name = variant.orElse(Design.AS_DESIGNED);
+            String name = options.variant().orElse(Design.AS_DESIGNED);
             Design.Variant chosen = design.variant(name)
                     .orElseThrow(() -> new UserMistake(
                             "no variant is called \"" + name + "\"; there are " + design.variantNames()));

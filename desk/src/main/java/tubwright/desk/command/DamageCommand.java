@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.DamageAnswer;
 import tubwright.desk.console.DamageSummary;
 import tubwright.desk.console.Progress;
@@ -52,8 +51,8 @@ import tubwright.engine.safety.damage.Degree;
 final class DamageCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
-    private Path place;
+    @Mixin
+    private PlaceOption where;
 
     @Option(names = "--size", paramLabel = "SIZE", description = "Diameter of the patch; default: 100 mm.")
     private String size = "100 mm";
@@ -83,14 +82,8 @@ final class DamageCommand implements Callable<Integer> {
             description = "This variant only, instead of the design and all its variants.")
     private Optional<String> variant = Optional.empty();
 
-    @Option(
-            names = "--mesh",
-            paramLabel = "SIZE",
-            description = "Mesh size with its unit, e.g. \"20 mm\", instead of the design's own.")
-    private Optional<String> mesh = Optional.empty();
-
-    @Option(names = "--quick", description = "A mesh twice as coarse: an answer in a fraction of the time.")
-    private boolean quick;
+    @Mixin
+    private MeshOptions mesh;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write the folder here instead.")
     private Optional<Path> out = Optional.empty();
@@ -106,10 +99,10 @@ final class DamageCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         DamageWork.Request request = request();
         try (Progress progress = new Progress(terminal)) {
-            progress.stage("reading " + place);
-            Design design = TrimWork.read(place);
-            try (RunFolder folder = RunFolder.begin(
-                    out.orElse(TrimOptions.folder(place).resolve("runs").resolve("damage")))) {
+            progress.stage("reading " + where.place());
+            Design design = TrimWork.read(where.place());
+            try (RunFolder folder =
+                    RunFolder.begin(out.orElse(where.folder().resolve("runs").resolve("damage")))) {
                 DamageAnswer answer = DamageWork.damage(
                         design,
                         request,
@@ -146,7 +139,7 @@ final class DamageCommand implements Callable<Integer> {
         if (positions < 1 || positions > 20_000) {
             throw new UserMistake("--positions " + positions + ": 1 to 20000 places can be visited");
         }
-        TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), MeshSize.of(mesh), quick);
+        TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), mesh.size(), mesh.quick());
         return new DamageWork.Request(on, diameter, at, degree.map(DamageCommand::degree), positions);
     }
 

@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.DrapeAnswer;
 import tubwright.desk.console.DrapeSummary;
 import tubwright.desk.console.Progress;
@@ -53,14 +52,8 @@ import tubwright.engine.make.flat.FlatPattern;
 final class DrapeCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
-    private Path place;
-
-    @Option(
-            names = "--variant",
-            paramLabel = "NAME",
-            description = "Work on this variant instead of the design as written.")
-    private Optional<String> variant = Optional.empty();
+    @Mixin
+    private DesignOptions options;
 
     @Option(names = "--all", description = "List every ply, not only those that pass a limit.")
     private boolean all;
@@ -83,14 +76,12 @@ final class DrapeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Progress progress = new Progress(terminal)) {
-            progress.stage("reading " + place);
-            Design design = TrimWork.read(place);
-            TrimWork.Request request =
-                    new TrimWork.Request(variant, Optional.empty(), MeshSize.of(Optional.empty()), false);
-            try (RunFolder folder = RunFolder.begin(
-                    out.orElse(TrimOptions.folder(place).resolve("runs").resolve("drape")))) {
+            progress.stage("reading " + options.place());
+            Design design = TrimWork.read(options.place());
+            try (RunFolder folder =
+                    RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("drape")))) {
                 DrapeAnswer answer = DrapeWork.drape(
-                        design, request, !pliesOnly, RunCommand.stamp(), Version.text(), progress::stage);
+                        design, options.request(), !pliesOnly, RunCommand.stamp(), Version.text(), progress::stage);
                 progress.stage("drawing");
                 String document = DrapeJson.write(answer);
                 folder.text(RunFolder.ANSWER, document);

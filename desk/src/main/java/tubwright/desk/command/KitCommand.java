@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.KitAnswer;
 import tubwright.desk.console.KitSummary;
 import tubwright.desk.console.Progress;
@@ -48,11 +47,8 @@ import tubwright.engine.quantity.Dimension;
 final class KitCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
-    private Path place;
-
-    @Option(names = "--variant", paramLabel = "NAME", description = "Which variant; default: as designed.")
-    private Optional<String> variant = Optional.empty();
+    @Mixin
+    private DesignOptions options;
 
     @Option(
             names = "--moves",
@@ -78,9 +74,9 @@ final class KitCommand implements Callable<Integer> {
         if (moves < 0) {
             throw new UserMistake("--moves " + moves + ": a search makes no fewer than none");
         }
-        Design design = Design.read(place);
+        Design design = Design.read(options.place());
         Path folder = design.file().toAbsolutePath().getParent();
-        String name = variant.orElse(Design.AS_DESIGNED);
+        String name = options.variant().orElse(Design.AS_DESIGNED);
         Design.Variant chosen = design.variant(name)
                 .orElseThrow(() ->
                         new UserMistake("no variant is called \"" + name + "\"; there are " + design.variantNames()));

@@ -15,7 +15,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.console.PackSummary;
 import tubwright.desk.console.Progress;
@@ -62,14 +61,8 @@ import tubwright.engine.quantity.Dimension;
 final class PackCommand implements Callable<Integer> {
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "DIR", description = "Folder of the design, or its file.")
-    private Path place;
-
-    @Option(
-            names = "--variant",
-            paramLabel = "NAME",
-            description = "Pack this variant instead of the design as written.")
-    private Optional<String> variant = Optional.empty();
+    @Mixin
+    private DesignOptions options;
 
     @Option(names = "--issue", paramLabel = "X", description = "Issue on every sheet; default: A.")
     private String issue = "A";
@@ -102,15 +95,14 @@ final class PackCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Progress progress = new Progress(terminal)) {
-            progress.stage("reading " + place);
-            Design design = TrimWork.read(place);
+            progress.stage("reading " + options.place());
+            Design design = TrimWork.read(options.place());
             ShopFile shop = ShopFile.beside(design.file());
-            TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), MeshSize.of(Optional.empty()), false);
-            try (RunFolder folder = RunFolder.begin(
-                    out.orElse(TrimOptions.folder(place).resolve("runs").resolve("pack")))) {
+            try (RunFolder folder =
+                    RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("pack")))) {
                 PackAnswer answer = PackWork.pack(
                         design,
-                        new PackWork.Request(on, issue, date, wide(shop.data()), moves),
+                        new PackWork.Request(options.request(), issue, date, wide(shop.data()), moves),
                         Version.text(),
                         progress::stage);
                 progress.stage("writing the ply book");

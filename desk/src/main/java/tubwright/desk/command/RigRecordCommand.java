@@ -50,7 +50,7 @@ final class RigRecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Path folder = TrimOptions.folder(place);
+        Path folder = PlaceOption.folder(place);
         if (!Files.isDirectory(folder)) {
             throw new UserMistake(folder + ": there is no such folder");
         }

@@ -141,7 +141,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private Path folder() {
-        return TrimOptions.folder(place);
+        return PlaceOption.folder(place);
     }
 
     private Path target() {

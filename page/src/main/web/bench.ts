@@ -1,157 +1,43 @@
 // SPDX-License-Identifier: Apache-2.0
-import {
-  Ask,
-  Refused,
-  type AnswerView,
-  type ChangeRequest,
-  type DraftView,
-  type ExchangeRequest,
-  type ExchangeView,
-  type ExplainedView,
-  type ExplainRequest,
-  type FieldsView,
-  type FileView,
-  type Happening,
-  type KeptView,
-  type LedgerView,
-  type LogView,
-  type ModesView,
-  type ProjectView,
-  type RunView,
-  type ShapeView,
-  type StoredView,
-  type TestView,
-} from "./ask";
-import type { Parcel } from "./binary";
-import { tubOf, type Cut, type Tub, type Vector } from "./geometry";
+import { Ask, Refused, type Happening } from "./ask";
+import { Drafts } from "./drafts";
+import { ExchangeErrand, ModesErrand, RunErrand, TestErrand } from "./errands";
+import { tubOf } from "./geometry";
+import { LogbookDesk } from "./logbookdesk";
 import type { Look } from "./looks";
+import { answerOf, beginning, fieldKey, isStored, type BenchState, type Habits } from "./state";
 import { Store } from "./store";
-import type { Units } from "./units";
-import type { View } from "./view";
-
-/** What was read at a point of the tub. */
-export interface Picked {
-  variant: string;
-  element: number;
-  place: Vector;
-  /** What the colours say there, in the units of that moment. */
-  value?: string | undefined;
-}
-
-/** What stands in the margin beside the tub. */
-export type Chapter = "plies" | "exchange" | "modes" | "test" | "log";
-
-const IDLE: RunView = { state: "NONE", words: "", share: 0, seconds: 0 };
-
-/** What the server said last, and how it is looked at. */
-export interface BenchState {
-  project?: ProjectView;
-  /** Why nothing can be shown. */
-  broken?: string;
-  connected: boolean;
-  tubs: Readonly<Record<string, Tub>>;
-  answers: readonly AnswerView[];
-  fields: Readonly<Record<string, Parcel<FieldsView>>>;
-  ledger?: LedgerView | undefined;
-  draft?: DraftView | undefined;
-  busy: boolean;
-  /** How keeping a draft went, when it did not. */
-  kept?: KeptView | undefined;
-  run: RunView;
-  exchange: ExchangeView;
-  exchangeWork: RunView;
-  modes: ModesView;
-  modesWork: RunView;
-  /** The shape that was chosen last. */
-  mode?: Parcel<ShapeView> | undefined;
-  readings: readonly FileView[];
-  /** The test that is open. */
-  test?: TestView | undefined;
-  explained: ExplainedView;
-  testWork: RunView;
-  log: readonly LogView[];
-  /** Runs of other days. */
-  runs: readonly StoredView[];
-  /** What was fetched of them, by tub. */
-  stored: Readonly<Record<string, AnswerView>>;
-  /** Their tubs whose twist lines are drawn. */
-  overlaid: readonly string[];
-  message?: string | undefined;
-
-  chapter: Chapter;
-  variant: string;
-  beside?: string | undefined;
-  look: Look;
-  loading: string;
-  units: Units;
-  dark: boolean;
-  hints: boolean;
-  cut?: Cut | undefined;
-  hidden: ReadonlySet<string>;
-  picked?: Picked | undefined;
-  /** Zone or patch that is held out to the reader. */
-  marked?: string | undefined;
-  magnify: number;
-  swinging: boolean;
-  view?: View | undefined;
-}
 
 const KEPT = "tubwright-view";
-const DRAFT = "tubwright-draft";
 
-/** The page's half of the bench: asks, listens, and keeps how things are looked at. */
+/**
+ * The page's half of the bench: asks, listens, and keeps how things are looked at. What belongs to one chapter is in a part
+ * of its own, which says what it follows.
+ */
 export class Bench {
   readonly store: Store<BenchState>;
   readonly ask: Ask;
+  readonly drafts: Drafts;
+  readonly runs: RunErrand;
+  readonly exchange: ExchangeErrand;
+  readonly modes: ModesErrand;
+  readonly tests: TestErrand;
+  readonly logbook: LogbookDesk;
+  private readonly followers = new Map<Happening["what"], (() => Promise<void>)[]>();
 
   constructor(token: string) {
     this.ask = new Ask(token);
-    const kept = JSON.parse(localStorage.getItem(KEPT) ?? "{}") as Partial<Pick<BenchState, "units" | "dark" | "hints">>;
-    this.store = new Store<BenchState>({
-      connected: false,
-      tubs: {},
-      answers: [],
-      fields: {},
-      busy: false,
-      run: IDLE,
-      exchange: { variant: "", revision: "", loading: "", kind: "TORSION", points: [], marks: [] },
-      exchangeWork: IDLE,
-      modes: { variant: "", revision: "", shapes: [], notes: [], aboutBuckling: "", aboutVibration: "" },
-      modesWork: IDLE,
-      readings: [],
-      explained: {
-        file: "",
-        variant: "",
-        revision: "",
-        predicted: 0,
-        calibrated: 0,
-        calibratedExpanded: 0,
-        measured: 0,
-        measuredExpanded: 0,
-        verdict: [],
-        points: [],
-        segments: [],
-        factors: [],
-      },
-      testWork: IDLE,
-      chapter: "plies",
-      log: [],
-      runs: [],
-      stored: {},
-      overlaid: [],
-      variant: "as designed",
-      look: "zones",
-      loading: "",
-      units: kept.units ?? "SI",
-      dark: kept.dark ?? matchMedia("(prefers-color-scheme: dark)").matches,
-      hints: kept.hints ?? true,
-      hidden: new Set(),
-      magnify: 0,
-      swinging: false,
-    });
+    this.store = new Store<BenchState>(beginning(JSON.parse(localStorage.getItem(KEPT) ?? "{}") as Partial<Habits>));
+    this.drafts = new Drafts(this);
+    this.runs = new RunErrand(this);
+    this.exchange = new ExchangeErrand(this);
+    this.modes = new ModesErrand(this);
+    this.tests = new TestErrand(this);
+    this.logbook = new LogbookDesk(this);
+    this.follow("ANSWERS", () => this.answered());
   }
 
-  private get state(): BenchState {
+  get state(): BenchState {
     return this.store.get();
   }
 
@@ -161,6 +47,11 @@ export class Bench {
       const { units, dark, hints } = this.state;
       localStorage.setItem(KEPT, JSON.stringify({ units, dark, hints }));
     }
+  }
+
+  /** Does "refresh" with everything else at the start, and again whenever the server says that it happened. */
+  follow(what: Happening["what"], refresh: () => Promise<void>): void {
+    this.followers.set(what, [...(this.followers.get(what) ?? []), refresh]);
   }
 
   /** Asks for everything and listens from then on. */
@@ -201,15 +92,10 @@ export class Bench {
     if (!same) this.set({ picked: undefined, ledger: undefined });
     await Promise.all([
       ...[variant, beside].filter((v) => v !== undefined && v !== "").map((v) => this.load(v!, !same && !isStored(this.state, v))),
-      this.answered(),
       this.ledger(),
-      this.ask.run().then((run) => this.set({ run })),
-      this.exchanged(),
-      this.shaped(),
-      this.tested(),
-      this.logged(),
+      ...[...this.followers.values()].flat().map((refresh) => refresh()),
     ]);
-    if (!this.state.draft) await this.takeUpDraft();
+    if (!this.state.draft) await this.drafts.takeUp();
   }
 
   private async load(variant: string, anew: boolean): Promise<void> {
@@ -226,9 +112,9 @@ export class Bench {
 
   /** Fetches the fields that the present look wants and that are there. */
   private async needFields(): Promise<void> {
-    const { variant, beside, loading, answers } = this.state;
+    const { variant, beside, loading } = this.state;
     for (const each of [variant, beside]) {
-      const answer = answers.find((a) => a.variant === each);
+      const answer = answerOf(this.state, each);
       if (!each || !answer || !answer.cases.some((c) => c.name === loading)) continue;
       const key = fieldKey(each, loading);
       const have = this.state.fields[key];
@@ -243,67 +129,12 @@ export class Bench {
     if (ledger?.variant === this.state.variant) this.set({ ledger });
   }
 
-  private async exchanged(): Promise<void> {
-    const [exchange, exchangeWork] = await Promise.all([this.ask.exchange(), this.ask.exchangeWork()]);
-    this.set({ exchange, exchangeWork });
-  }
-
-  private async shaped(): Promise<void> {
-    const [modes, modesWork] = await Promise.all([this.ask.modes(), this.ask.modesWork()]);
-    this.set({ modes, modesWork });
-  }
-
-  private async logged(): Promise<void> {
-    const [log, runs] = await Promise.all([this.ask.log(), this.ask.runs()]);
-    this.set({ log, runs });
-  }
-
-  /** Fetches what a stored run answered, unless it is here. */
-  private async recall(name: string): Promise<void> {
-    const run = this.state.runs.find((r) => r.names.includes(name));
-    if (!run || this.state.stored[name]) return;
-    const answers = await this.ask.runAnswers(run.id);
-    this.set({ stored: { ...this.state.stored, ...Object.fromEntries(answers.map((a) => [a.variant, a])) } });
-  }
-
-  private async tested(): Promise<void> {
-    const [explained, testWork] = await Promise.all([this.ask.explained(), this.ask.testWork()]);
-    this.set({ explained, testWork });
-  }
-
   private async heard(what: Happening): Promise<void> {
     try {
-      switch (what.what) {
-        case "PROJECT":
-          await this.refresh();
-          break;
-        case "ANSWERS":
-          await this.answered();
-          break;
-        case "RUN":
-          this.set({ run: await this.ask.run() });
-          break;
-        case "EXCHANGE":
-          await this.exchanged();
-          break;
-        case "MODES":
-          await this.shaped();
-          break;
-        case "TEST":
-          await this.tested();
-          break;
-        case "LEDGER":
-          if (what.subject === this.state.variant) this.soon();
-          break;
-        case "DRAFT":
-          if (what.subject === this.state.draft?.id) {
-            this.set({ draft: await this.ask.draft(what.subject) });
-          }
-          break;
-        case "LOGBOOK":
-          await this.logged();
-          break;
-      }
+      if (what.what === "PROJECT") await this.refresh();
+      else if (what.what === "LEDGER" && what.subject === this.state.variant) this.soon();
+      else if (what.what === "DRAFT") await this.drafts.heard(what.subject);
+      await Promise.all((this.followers.get(what.what) ?? []).map((refresh) => refresh()));
     } catch (fault) {
       this.trouble(fault);
     }
@@ -344,7 +175,7 @@ export class Bench {
       await this.needFields();
       if (changed) {
         await this.ledger();
-        await this.takeUpDraft();
+        await this.drafts.takeUp();
       }
     });
   }
@@ -352,17 +183,10 @@ export class Bench {
   compare(beside: string | undefined): Promise<void> {
     this.set({ beside });
     return this.attempt(async () => {
-      if (beside) await this.recall(beside);
+      if (beside) await this.logbook.recall(beside);
       if (beside) await this.load(beside, false);
       await this.needFields();
     });
-  }
-
-  /** Draws the twist line of a stored run's tub beside the others, or no longer. */
-  overlay(name: string, on: boolean): Promise<void> {
-    const without = this.state.overlaid.filter((n) => n !== name);
-    this.set({ overlaid: on ? [...without, name] : without });
-    return this.attempt(() => this.recall(name));
   }
 
   look(look: Look): Promise<void> {
@@ -374,129 +198,4 @@ export class Bench {
     this.set({ loading });
     return this.attempt(() => this.needFields());
   }
-
-  /** The draft this tab had before it was loaded again, if the program still has it. */
-  private async takeUpDraft(): Promise<void> {
-    const id = sessionStorage.getItem(DRAFT);
-    if (!id) return;
-    try {
-      const draft = await this.ask.draft(id);
-      if (draft.variant === this.state.variant) this.set({ draft });
-    } catch {
-      sessionStorage.removeItem(DRAFT);
-    }
-  }
-
-  private async needDraft(): Promise<string> {
-    const { draft, variant } = this.state;
-    if (draft) return draft.id;
-    const opened = await this.ask.openDraft(variant);
-    sessionStorage.setItem(DRAFT, opened.id);
-    this.set({ draft: opened });
-    return opened.id;
-  }
-
-  change(changes: ChangeRequest[]): Promise<void> {
-    return this.move(async () => this.ask.stepDraft(await this.needDraft(), changes));
-  }
-
-  undo(): Promise<void> {
-    return this.move(async () => this.ask.undoDraft(await this.needDraft()));
-  }
-
-  redo(): Promise<void> {
-    return this.move(async () => this.ask.redoDraft(await this.needDraft()));
-  }
-
-  /** Puts the draft into the file; what came of it is shown when it was refused. */
-  keep(name: string): Promise<void> {
-    return this.attempt(async () => {
-      const kept = await this.ask.keepDraft(await this.needDraft(), name);
-      this.set({ kept: kept.kept ? undefined : kept, message: kept.kept ? `${kept.message}.` : undefined });
-    });
-  }
-
-  private move(step: () => Promise<DraftView>): Promise<void> {
-    this.set({ busy: true });
-    return this.attempt(async () => this.set({ draft: await step() })).finally(() => this.set({ busy: false }));
-  }
-
-  drawExchange(asked: ExchangeRequest): Promise<void> {
-    return this.attempt(async () => this.set({ exchangeWork: await this.ask.startExchange(asked) }));
-  }
-
-  stopExchange(): Promise<void> {
-    return this.attempt(async () => this.set({ exchangeWork: await this.ask.stopExchange() }));
-  }
-
-  /** Lays a point of the curve on the tub, and shows where it differs. */
-  lay(point: number): Promise<void> {
-    this.set({ marked: undefined });
-    return this.move(async () => this.ask.layDraft(await this.needDraft(), point)).then(() => this.look("tried"));
-  }
-
-  findModes(): Promise<void> {
-    return this.attempt(async () => this.set({ modesWork: await this.ask.startModes(this.state.variant) }));
-  }
-
-  stopModes(): Promise<void> {
-    return this.attempt(async () => this.set({ modesWork: await this.ask.stopModes() }));
-  }
-
-  /** Shows a shape on the tub, moving unless the reader asked their machine for stillness. */
-  showMode(number: number): Promise<void> {
-    return this.attempt(async () => {
-      const mode = await this.ask.shape(this.state.modes.variant, number);
-      const still = matchMedia("(prefers-reduced-motion: reduce)").matches;
-      this.set({ mode, look: "mode", marked: undefined, magnify: this.state.magnify || 1, swinging: this.state.swinging || !still });
-    });
-  }
-
-  findReadings(): Promise<void> {
-    return this.attempt(async () => this.set({ readings: await this.ask.readings() }));
-  }
-
-  /** Opens a test, or puts it away. */
-  openTest(file: string, dropped: boolean): Promise<void> {
-    return this.attempt(async () => this.set({ test: file === "" ? undefined : await this.ask.test(file, dropped) }));
-  }
-
-  explain(asked: ExplainRequest): Promise<void> {
-    return this.attempt(async () => this.set({ testWork: await this.ask.startTest(asked) }));
-  }
-
-  stopTest(): Promise<void> {
-    return this.attempt(async () => this.set({ testWork: await this.ask.stopTest() }));
-  }
-
-  keepTest(): Promise<void> {
-    return this.attempt(async () => this.set({ explained: await this.ask.keepTest() }));
-  }
-
-  run(): Promise<void> {
-    return this.attempt(async () => this.set({ run: await this.ask.startRun() }));
-  }
-
-  stop(): Promise<void> {
-    return this.attempt(async () => this.set({ run: await this.ask.stopRun() }));
-  }
-
-  note(words: string): Promise<void> {
-    return this.attempt(async () => this.set({ log: await this.ask.note(words) }));
-  }
-}
-
-/** Whether a name is that of a stored run's tub. */
-export function isStored(state: BenchState, name: string | undefined): boolean {
-  return state.runs.some((r) => r.names.includes(name ?? ""));
-}
-
-/** What was computed of a variant, or of a stored run's. */
-export function answerOf(state: BenchState, name: string | undefined): AnswerView | undefined {
-  return state.answers.find((a) => a.variant === name) ?? state.stored[name ?? ""];
-}
-
-/** Under which name fields are kept. */
-export function fieldKey(variant: string, loading: string): string {
-  return `${variant}\n${loading}`;
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 import type { AnswerView, CaseView } from "./ask";
-import { answerOf, type BenchState } from "./bench";
+import { answerOf, type BenchState } from "./state";
 import type { Tub } from "./geometry";
 import { figure, shown, text, unit, type Kind } from "./units";
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useState } from "preact/hooks";
 import type { ExchangeView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { ticks } from "./scale";
 import { Tally } from "./tally";
 import { figure, shown, text, unit, type Kind, type Units } from "./units";
@@ -20,7 +21,7 @@ export function Exchange({ bench, state }: { bench: Bench; state: BenchState }) 
   const drawn = exchange.points.length > 0;
   const stale = drawn && exchange.revision !== project!.revision;
   const other = drawn && exchange.variant !== state.variant;
-  const lay = (k: number) => void bench.lay(k);
+  const lay = (k: number) => void bench.drafts.lay(k);
   const fixed = stale || other || exchangeWork.state === "WORKING";
   return (
     <>
@@ -51,12 +52,12 @@ function Begin({ bench, state, again }: { bench: Bench; state: BenchState; again
   const [from, setFrom] = useState(60);
   const [seconds, setSeconds] = useState(90);
   return (
-    <Work work={state.exchangeWork} name="exchange" what="the curve" onStop={() => void bench.stopExchange()}>
+    <Work work={state.exchangeWork} name="exchange" what="the curve" onStop={() => void bench.exchange.stop()}>
       <form
         class="bar asks"
         onSubmit={(e) => {
           e.preventDefault();
-          void bench.drawExchange({ variant: state.variant, from: from / 100, to: 1, points, seconds });
+          void bench.exchange.start({ variant: state.variant, from: from / 100, to: 1, points, seconds });
         }}
       >
         <label>

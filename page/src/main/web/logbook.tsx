@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useState } from "preact/hooks";
 import type { StoredView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 
 /** What was done in this project, and a line to add. */
 export function Logbook({ bench, state }: { bench: Bench; state: BenchState }) {
@@ -12,7 +13,7 @@ export function Logbook({ bench, state }: { bench: Bench; state: BenchState }) {
       <form
         onSubmit={(e) => {
           e.preventDefault();
-          if (words.trim()) void bench.note(words).then(() => setWords(""));
+          if (words.trim()) void bench.logbook.note(words).then(() => setWords(""));
         }}
       >
         <label>
@@ -62,7 +63,7 @@ function Stored({ bench, state, run }: { bench: Bench; state: BenchState; run: S
             <input
               type="checkbox"
               checked={state.overlaid.includes(n)}
-              onChange={(e) => void bench.overlay(n, e.currentTarget.checked)}
+              onChange={(e) => void bench.logbook.overlay(n, e.currentTarget.checked)}
               data-test={`overlay-${n}`}
             />{" "}
             twist line

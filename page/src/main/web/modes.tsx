@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import type { ShapeView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { figure, text, unit } from "./units";
 import { Work } from "./work";
 
@@ -18,8 +19,8 @@ export function Modes({ bench, state }: { bench: Bench; state: BenchState }) {
   return (
     <section class="card modes" aria-label="Buckling and vibration">
       <h2>Buckling and vibration</h2>
-      <Work work={modesWork} name="modes" what="the search" onStop={() => void bench.stopModes()}>
-        <button type="button" onClick={() => void bench.findModes()} data-test="modes-start">
+      <Work work={modesWork} name="modes" what="the search" onStop={() => void bench.modes.stop()}>
+        <button type="button" onClick={() => void bench.modes.start()} data-test="modes-start">
           {found ? "Find again" : "Find how it buckles and vibrates"}
         </button>
       </Work>
@@ -106,7 +107,7 @@ function Choice({ bench, state, shape, off }: { bench: Bench; state: BenchState;
       disabled={off}
       aria-pressed={on}
       aria-label={`${figure(shape.value, shape.what === "BUCKLING" ? 3 : 4)}: ${on ? "on the tub" : "show on the tub"} ${named(shape)}`}
-      onClick={() => void bench.showMode(shape.number)}
+      onClick={() => void bench.modes.show(shape.number)}
       data-test={`mode-${shape.number}`}
     >
       {figure(shape.value, shape.what === "BUCKLING" ? 3 : 4)}

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { BenchState } from "./bench";
+import type { BenchState } from "./state";
 import { css, ramp } from "./colours";
 import type { Legend } from "./looks";
 import { named } from "./modes";

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useState } from "preact/hooks";
 import type { ChangeRequest, DraftView, LedgerView, OwnerView, RowView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { drawnHeight, LayerDrawing, layerName } from "./stack";
 import { Tally } from "./tally";
 import { figure, full, shown, text, typed, unit, type Kind, type Units } from "./units";
@@ -138,7 +139,7 @@ function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps
   const name = layerName(layer);
   const height = drawnHeight(layer, true);
   const change = (part: Omit<ChangeRequest, "owner" | "place">) =>
-    void bench.change(paired(owner, place, part, alike));
+    void bench.drafts.change(paired(owner, place, part, alike));
   return (
     <li class={now.count === 0 ? "gone" : ""}>
       <svg class="section" width="60" height={height} aria-hidden="true">
@@ -280,7 +281,7 @@ function Cheapest({ bench, state, ledger, alike }: { bench: Bench; state: BenchS
                     type="button"
                     class="quiet"
                     aria-label={`${off ? "back: put back" : "off: leave out"} layer ${r.place} of ${r.owner}`}
-                    onClick={() => void bench.change(paired(owner, r.place, { count: off ? 1 : 0 }, alike))}
+                    onClick={() => void bench.drafts.change(paired(owner, r.place, { count: off ? 1 : 0 }, alike))}
                   >
                     {off ? "back" : "off"}
                   </button>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { Stack } from "./stack";
 import { full, text, unit } from "./units";
 

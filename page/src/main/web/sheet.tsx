@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect } from "preact/hooks";
-import type { Bench, BenchState, Chapter } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
+import { Chapters, OpenChapter } from "./chapters";
 import { Differences } from "./differences";
-import { Exchange } from "./exchange";
 import { Hints } from "./hints";
-import { Logbook } from "./logbook";
-import { Modes } from "./modes";
-import { Plies } from "./plies";
 import { ReadingAt } from "./reading";
 import { Hatchings } from "./stack";
 import { useStore } from "./store";
-import { TorsionTest } from "./test";
 import { Title } from "./title";
 import { TubPlate } from "./tubplate";
 import { TwistChart } from "./twist";
@@ -30,7 +27,7 @@ export function Sheet({ bench }: { bench: Bench }) {
         event.preventDefault();
         const forth = key === "y" || event.shiftKey;
         const { draft } = bench.store.get();
-        if (forth ? draft?.canRedo : draft?.canUndo) void (forth ? bench.redo() : bench.undo());
+        if (forth ? draft?.canRedo : draft?.canUndo) void (forth ? bench.drafts.redo() : bench.drafts.undo());
       }
     };
     addEventListener("keydown", press);
@@ -53,43 +50,11 @@ export function Sheet({ bench }: { bench: Bench }) {
           {state.picked && <ReadingAt bench={bench} state={state} />}
           {state.hints && <Hints bench={bench} />}
           {state.beside && <Differences state={state} />}
-          {state.chapter === "plies" && <Plies bench={bench} state={state} />}
-          {state.chapter === "exchange" && <Exchange bench={bench} state={state} />}
-          {state.chapter === "modes" && <Modes bench={bench} state={state} />}
-          {state.chapter === "test" && <TorsionTest bench={bench} state={state} />}
-          {state.chapter === "log" && <Logbook bench={bench} state={state} />}
+          <OpenChapter bench={bench} state={state} />
         </aside>
       </main>
       <footer class="caution">{state.project.caution}</footer>
     </div>
-  );
-}
-
-const CHAPTERS: readonly { chapter: Chapter; name: string }[] = [
-  { chapter: "plies", name: "Plies" },
-  { chapter: "exchange", name: "Exchange" },
-  { chapter: "modes", name: "Modes" },
-  { chapter: "test", name: "Torsion test" },
-  { chapter: "log", name: "Logbook" },
-];
-
-/** What the margin is about. */
-function Chapters({ bench, state }: { bench: Bench; state: BenchState }) {
-  return (
-    <nav class="chapters" aria-label="In the margin">
-      {CHAPTERS.map((c) => (
-        <button
-          key={c.chapter}
-          type="button"
-          class="quiet"
-          aria-current={state.chapter === c.chapter}
-          onClick={() => bench.set({ chapter: c.chapter })}
-          data-test={`chapter-${c.chapter}`}
-        >
-          {c.name}
-        </button>
-      ))}
-    </nav>
   );
 }
 

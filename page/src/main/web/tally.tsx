@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useState } from "preact/hooks";
 import type { LedgerView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { between, figure, full, text, unit, type Kind, type Units } from "./units";
 
 const kindOf = (ledger: LedgerView): Kind => (ledger.kind === "TORSION" ? "twist" : "bend");
@@ -44,10 +45,10 @@ export function Tally({ bench, state, ledger }: { bench: Bench; state: BenchStat
         </div>
       </dl>
       <p class="bar">
-        <button type="button" disabled={!draft?.canUndo || busy} onClick={() => void bench.undo()} data-test="undo">
+        <button type="button" disabled={!draft?.canUndo || busy} onClick={() => void bench.drafts.undo()} data-test="undo">
           Undo
         </button>
-        <button type="button" disabled={!draft?.canRedo || busy} onClick={() => void bench.redo()} data-test="redo">
+        <button type="button" disabled={!draft?.canRedo || busy} onClick={() => void bench.drafts.redo()} data-test="redo">
           Again
         </button>
         {busy ? (
@@ -87,7 +88,7 @@ function Keep({ bench, state }: { bench: Bench; state: BenchState }) {
         class="bar keep"
         onSubmit={(e) => {
           e.preventDefault();
-          void bench.keep(plain ? name.trim() : "");
+          void bench.drafts.keep(plain ? name.trim() : "");
         }}
       >
         {plain && (

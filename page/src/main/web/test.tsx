@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useState } from "preact/hooks";
 import type { ExplainedView, TestView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { ticks } from "./scale";
 import { figure, full, shown, text, unit, type Units } from "./units";
 import { Work } from "./work";
@@ -13,7 +14,7 @@ const DEGREE = Math.PI / 180;
 export function TorsionTest({ bench, state }: { bench: Bench; state: BenchState }) {
   const { readings, test, explained, units } = state;
   const [dropped, setDropped] = useState(false);
-  useEffect(() => void bench.findReadings(), [state.project!.revision]);
+  useEffect(() => void bench.tests.find(), [state.project!.revision]);
   const told = explained.file !== "" && explained.file === test?.file ? explained : undefined;
   return (
     <>
@@ -30,7 +31,7 @@ export function TorsionTest({ bench, state }: { bench: Bench; state: BenchState 
               readings{" "}
               <select
                 value={test?.file ?? ""}
-                onChange={(e) => void bench.openTest(e.currentTarget.value, dropped)}
+                onChange={(e) => void bench.tests.open(e.currentTarget.value, dropped)}
                 data-test="readings"
               >
                 <option value="">none</option>
@@ -45,7 +46,7 @@ export function TorsionTest({ bench, state }: { bench: Bench; state: BenchState 
                 checked={dropped}
                 onChange={(e) => {
                   setDropped(e.currentTarget.checked);
-                  if (test) void bench.openTest(test.file, e.currentTarget.checked);
+                  if (test) void bench.tests.open(test.file, e.currentTarget.checked);
                 }}
               />{" "}
               without the first cycle
@@ -57,10 +58,10 @@ export function TorsionTest({ bench, state }: { bench: Bench; state: BenchState 
       {test && !test.hubToHub && (
         <section class="card test" aria-label="What explains the test">
           <h2>What explains it</h2>
-          <Work work={state.testWork} name="test" what="the explanation" onStop={() => void bench.stopTest()}>
+          <Work work={state.testWork} name="test" what="the explanation" onStop={() => void bench.tests.stop()}>
             <button
               type="button"
-              onClick={() => void bench.explain({ file: test.file, withoutBedIn: test.withoutBedIn, variant: state.variant })}
+              onClick={() => void bench.tests.explain({ file: test.file, withoutBedIn: test.withoutBedIn, variant: state.variant })}
               data-test="test-start"
             >
               {told ? "Explain again" : `Explain by the model of “${state.variant}”`}
@@ -249,7 +250,7 @@ function Explained({ bench, state, told }: { bench: Bench; state: BenchState; to
       </table>
       {told.keptAt === undefined ? (
         <p class="bar">
-          <button type="button" onClick={() => void bench.keepTest()} data-test="test-keep">
+          <button type="button" onClick={() => void bench.tests.keep()} data-test="test-keep">
             Keep as calibration
           </button>
           <span class="small">for “rig predict” and “run --calibrated”</span>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import type { AnswerView } from "./ask";
-import type { Bench, BenchState } from "./bench";
+import type { Bench } from "./bench";
+import type { BenchState } from "./state";
 import { figure, shown, text, unit, type Kind } from "./units";
 import { Work } from "./work";
 
@@ -136,10 +137,10 @@ function Standing({ met, words }: { met: boolean; words: string }) {
 function Run({ bench, state }: { bench: Bench; state: BenchState }) {
   const { run } = state;
   return (
-    <Work work={run} name="run" what="the run" onStop={() => void bench.stop()}>
+    <Work work={run} name="run" what="the run" onStop={() => void bench.runs.stop()}>
       <button
         type="button"
-        onClick={() => void bench.run()}
+        onClick={() => void bench.runs.start()}
         title="All variants on three meshes: stiffness with its mesh error, the report, fields. Written to runs/latest."
         data-test="run"
       >

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { answerOf, type Bench, type BenchState, fieldKey } from "./bench";
+import type { Bench } from "./bench";
+import { answerOf, type BenchState, fieldKey } from "./state";
 import { css, ramp, type Rgb } from "./colours";
 import type { Cut } from "./geometry";
 import { LOOKS, paint, type Legend, type Painting } from "./looks";

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { CaseView } from "./ask";
-import type { BenchState } from "./bench";
+import type { BenchState } from "./state";
 import { ticks } from "./scale";
 import { figure, full, shown, unit } from "./units";
 import { rulerOf } from "./view";

@@ -82,7 +82,7 @@ class ArchitectureTest {
                 .resideInAPackage("tubwright.numerics..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("tubwright.engine..", "tubwright.desk..")
+                .resideInAnyPackage("tubwright.engine..", "tubwright.fleet..", "tubwright.desk..")
                 .allowEmptyShould(true)
                 .check(OURS);
     }
@@ -94,7 +94,7 @@ class ArchitectureTest {
                 .resideInAPackage("tubwright.engine..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAPackage("tubwright.desk..")
+                .resideInAnyPackage("tubwright.fleet..", "tubwright.desk..")
                 .check(OURS);
     }
 

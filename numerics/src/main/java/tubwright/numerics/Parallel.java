@@ -7,7 +7,9 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 
 /**
  * Runs numbered tasks on all cores. Which thread takes which task is left to chance, so a task must own what it writes;
@@ -19,9 +21,41 @@ public final class Parallel {
 
     private Parallel() {}
 
-    /** Number of threads used: system property {@code tubwright.threads}, else the number of processors. */
+    /**
+     * Number of threads used here: inside a pool of one's own that pool's, as for parallel streams; else system property
+     * {@code tubwright.threads}, else the number of processors.
+     */
     public static int threads() {
-        return THREADS;
+        ForkJoinPool own = ForkJoinTask.getPool();
+        return own == null || own == ForkJoinPool.commonPool() ? THREADS : Math.min(THREADS, own.getParallelism());
+    }
+
+    /**
+     * Does a work on one thread, whatever it holds of parallel loops and streams, so that many such works may run side by
+     * side without getting into each other's way. Equal works give equal bits, however many run.
+     *
+     * @return what the work gives, which may not be null
+     */
+    public static <T> T alone(Supplier<T> work) {
+        AtomicReference<T> result = new AtomicReference<>();
+        AtomicReference<Throwable> failure = new AtomicReference<>();
+        ClassLoader loader = Thread.currentThread().getContextClassLoader();
+        // A parallel stream begun by a thread of a pool stays in that pool.
+        try (ForkJoinPool one = new ForkJoinPool(1)) {
+            one.submit(() -> {
+                        Thread.currentThread().setContextClassLoader(loader);
+                        try {
+                            result.set(work.get());
+                        } catch (RuntimeException | Error e) {
+                            failure.set(e);
+                        }
+                    })
+                    .join();
+        }
+        if (failure.get() != null) {
+            throw rethrown(failure.get());
+        }
+        return result.get();
     }
 
     /**
@@ -29,7 +63,7 @@ public final class Parallel {
      * thread takes part. The first exception thrown by a task is thrown here, after the running tasks have ended.
      */
     public static void run(int tasks, IntConsumer task) {
-        int helpers = Math.min(THREADS, tasks) - 1;
+        int helpers = Math.min(threads(), tasks) - 1;
         if (helpers <= 0) {
             for (int i = 0; i < tasks; i++) {
                 task.accept(i);
@@ -50,11 +84,13 @@ public final class Parallel {
         // A helper whose turn never comes, because the pool's threads wait for a lock the caller holds, is not waited
         // for.
         AtomicBoolean[] claimed = new AtomicBoolean[helpers];
+        ForkJoinPool own = ForkJoinTask.getPool();
+        ForkJoinPool pool = own == null ? ForkJoinPool.commonPool() : own;
         List<ForkJoinTask<?>> running = new ArrayList<>(helpers);
         for (int i = 0; i < helpers; i++) {
             AtomicBoolean mine = new AtomicBoolean();
             claimed[i] = mine;
-            running.add(ForkJoinPool.commonPool().submit(() -> {
+            running.add(pool.submit(() -> {
                 if (mine.compareAndSet(false, true)) {
                     worker.run();
                 }

@@ -2,15 +2,19 @@
 package tubwright.numerics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Numbered tasks are each run once, whatever else the pool is busy with. */
@@ -35,5 +39,26 @@ class ParallelTest {
         for (int i = 0; i < runs.length(); i++) {
             assertEquals(1, runs.get(i));
         }
+    }
+
+    @Test
+    void aWorkAloneKeepsItsLoopsAndStreamsToOneThread() {
+        Set<Thread> seen = ConcurrentHashMap.newKeySet();
+        int threads = Parallel.alone(() -> {
+            Parallel.run(20, _ -> seen.add(Thread.currentThread()));
+            IntStream.range(0, 1000).parallel().forEach(_ -> seen.add(Thread.currentThread()));
+            return Parallel.threads();
+        });
+        assertEquals(1, threads);
+        assertEquals(1, seen.size());
+    }
+
+    @Test
+    void whatGoesWrongInAWorkAloneIsThrownAsItWas() {
+        assertThrows(
+                ArithmeticException.class,
+                () -> Parallel.alone(() -> {
+                    throw new ArithmeticException("as it was");
+                }));
     }
 }

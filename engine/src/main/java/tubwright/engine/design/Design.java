@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.SchemaWriter;
+import tubwright.engine.design.text.Tree;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
@@ -74,6 +75,18 @@ public record Design(
                     "\"tubwright new DIR\" starts a design that runs");
         }
         return DesignReader.read(file);
+    }
+
+    /**
+     * A design that is not on the disk.
+     *
+     * @param tree of the document
+     * @param text the same as text
+     * @param file its name, for messages
+     * @throws DesignError with every fault found
+     */
+    public static Design of(Tree.Mapping tree, String text, Path file) {
+        return DesignReader.read(tree, file, text);
     }
 
     /** The JSON Schema of the design document. */

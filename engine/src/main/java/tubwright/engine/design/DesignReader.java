@@ -42,7 +42,8 @@ final class DesignReader {
         return read(YamlReader.read(contents, file.toString()), file, contents);
     }
 
-    private static Design read(Tree.Mapping tree, Path file, String contents) {
+    /** From a tree; the contents are what it was read from. */
+    static Design read(Tree.Mapping tree, Path file, String contents) {
         DesignText base = Binder.bind(tree, DesignText.class);
         Set<Warning> warnings = new LinkedHashSet<>();
         Places places = new Places(file.toString());

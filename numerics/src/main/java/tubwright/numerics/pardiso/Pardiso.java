@@ -12,7 +12,7 @@ import java.lang.invoke.MethodHandle;
 import java.nio.file.Path;
 import tubwright.numerics.Parallel;
 
-/** The two native routines used, bound once for the life of the process. */
+/** The native routines used, bound once for the life of the process. */
 final class Pardiso {
     /** The library's mode in which equal runs give equal bits, on the best instructions of this processor. */
     private static final int REPRODUCIBLE = 2;
@@ -20,11 +20,13 @@ final class Pardiso {
     private final SymbolLookup symbols;
     private final MethodHandle pardiso;
     private final MethodHandle getDiagonal;
+    private final MethodHandle setThreadsHere;
 
-    private Pardiso(SymbolLookup symbols, MethodHandle pardiso, MethodHandle getDiagonal) {
+    private Pardiso(SymbolLookup symbols, MethodHandle pardiso, MethodHandle getDiagonal, MethodHandle setThreadsHere) {
         this.symbols = symbols;
         this.pardiso = pardiso;
         this.getDiagonal = getDiagonal;
+        this.setThreadsHere = setThreadsHere;
     }
 
     /** Unpacks if need be, loads and binds. */
@@ -46,6 +48,9 @@ final class Pardiso {
                 FunctionDescriptor.ofVoid(pointer, pointer, pointer, pointer, pointer));
         MethodHandle setThreads = linker.downcallHandle(
                 lookup.findOrThrow("MKL_Set_Num_Threads"), FunctionDescriptor.ofVoid(ValueLayout.JAVA_INT));
+        MethodHandle setThreadsHere = linker.downcallHandle(
+                lookup.findOrThrow("MKL_Set_Num_Threads_Local"),
+                FunctionDescriptor.of(ValueLayout.JAVA_INT, ValueLayout.JAVA_INT));
         MethodHandle setReproducible = linker.downcallHandle(
                 lookup.findOrThrow("MKL_CBWR_Set"), FunctionDescriptor.of(ValueLayout.JAVA_INT, ValueLayout.JAVA_INT));
         try {
@@ -59,7 +64,7 @@ final class Pardiso {
         } catch (Throwable failure) {
             throw new IOException("the native solver does not start", failure);
         }
-        return new Pardiso(lookup, pardiso, getDiagonal);
+        return new Pardiso(lookup, pardiso, getDiagonal, setThreadsHere);
     }
 
     /** The library's names, for callers that want it bare. */
@@ -70,6 +75,8 @@ final class Pardiso {
     /** One call with the arguments of the routine, all by reference, as its manual lists them. */
     void call(MemorySegment[] a) {
         try {
+            // A setting of the calling thread, which may belong to a pool that shares the processors with others.
+            int _ = (int) setThreadsHere.invokeExact(Parallel.threads());
             pardiso.invokeExact(
                     a[0], a[1], a[2], a[3], a[4], a[5], a[6], a[7], a[8], a[9], a[10], a[11], a[12], a[13], a[14],
                     a[15]);

@@ -102,12 +102,44 @@ export function triangles(tub: Tub, shows: (element: number) => boolean): Triang
   return result;
 }
 
+/** Edges as they are drawn: two nodes each, and the rank of its kind, 0 boldest. */
+export interface Segments {
+  nodes: Int32Array;
+  kinds: Uint8Array;
+}
+
+/** The edges beside elements that are shown. */
+export function segments(tub: Tub, shows: (element: number) => boolean): Segments {
+  const nodes: number[] = [];
+  const kinds: number[] = [];
+  for (let i = 0; i < tub.edges.length; i += 4) {
+    if (!shows(tub.edges[i + 3])) continue;
+    nodes.push(tub.edges[i], tub.edges[i + 1]);
+    kinds.push(tub.edges[i + 2]);
+  }
+  return { nodes: new Int32Array(nodes), kinds: new Uint8Array(kinds) };
+}
+
 /** Moves points by a share of a displacement. */
 export function displaced(points: Float32Array, nodes: Int32Array, at: Float32Array, u: Float32Array, scale: number): void {
   for (let p = 0; p < nodes.length; p++) {
     const n = 3 * nodes[p];
     for (let i = 0; i < 3; i++) points[3 * p + i] = at[n + i] + scale * u[n + i];
   }
+}
+
+/** Area of an element, m². */
+export function area(tub: Tub, e: number): number {
+  const at = (k: number) => {
+    const n = tub.corners[4 * e + k];
+    return [tub.nodes[3 * n], tub.nodes[3 * n + 1], tub.nodes[3 * n + 2]];
+  };
+  const triangle = tub.corners[4 * e + 3] < 0;
+  const [a, b, c] = [at(0), at(1), at(2)];
+  const d = triangle ? a : at(3);
+  const p = c.map((v, i) => v - a[i]);
+  const q = d.map((v, i) => v - b[i]);
+  return 0.5 * Math.hypot(p[1] * q[2] - p[2] * q[1], p[2] * q[0] - p[0] * q[2], p[0] * q[1] - p[1] * q[0]);
 }
 
 /** Middle of an element. */

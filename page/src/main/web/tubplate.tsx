@@ -2,14 +2,16 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Bench } from "./bench";
 import { answerOf, type BenchState, fieldKey } from "./state";
-import { css, ramp, type Rgb } from "./colours";
-import type { Cut } from "./geometry";
+import { Canvas } from "./canvas";
+import type { Rgb } from "./colours";
+import { CaseChoice, CutChoice, PieceChoice } from "./handles";
+import { Key } from "./legend";
 import { LOOKS, paint, type Legend, type Painting } from "./looks";
-import { Stage, type Scene, type Tone } from "./stage";
+import type { Scene, Tone } from "./half";
+import { Stage } from "./stage";
 import { mostAt, named } from "./modes";
 import { picture } from "./picture";
 import { download } from "./title";
-import { shown, typed, unit } from "./units";
 import { fitted, moved, nearer, SIDES, turned, type View } from "./view";
 
 const LIGHT: Tone = { ground: [243, 241, 235], ink: [28, 35, 48], mark: [43, 79, 160] };
@@ -24,6 +26,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
   const box = useRef<HTMLDivElement>(null);
   const stage = useRef<Stage>(undefined);
   const [size, setSize] = useState({ width: 0, height: 0 });
+  const [able, setAble] = useState(true);
   const shownVariants = [state.variant, ...(state.beside ? [state.beside] : [])].filter((v) => state.tubs[v]);
   const first = state.tubs[state.variant];
 
@@ -31,6 +34,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
     const place = box.current!;
     const made = new Stage(place);
     stage.current = made;
+    setAble(made.able);
     (window as unknown as { tubStage?: Stage }).tubStage = made;
     const watch = new ResizeObserver(() => {
       const { clientWidth: width, clientHeight: height } = place;
@@ -99,8 +103,10 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
   useEffect(() => {
     if (scenes.length > 0 && size.width > 0) stage.current!.show(scenes, tone, state.cut);
   }, [scenes, tone, state.cut, size]);
+  const byHand = useRef(false);
   useEffect(() => {
-    if (state.view) stage.current!.look(state.view);
+    if (state.view) stage.current!.look(state.view, byHand.current);
+    byHand.current = false;
   }, [state.view, size]);
   useEffect(() => {
     stage.current!.animate(state.swinging && state.magnify > 0 ? scales : undefined);
@@ -112,9 +118,13 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
     const value = met && variant ? paintings[met.half]?.says(met.hit.element) : undefined;
     bench.set({ picked: met && variant ? { variant, element: met.hit.element, place: met.hit.place, value } : undefined });
   };
-  const see = (view: View | undefined) => view && bench.set({ view });
+  const see = (view: View | undefined) => {
+    if (!view) return;
+    byHand.current = true;
+    bench.set({ view });
+  };
   const side = (name: keyof typeof SIDES) =>
-    first && see(fitted(SIDES[name], first.low, first.high, size.width, size.height / halves));
+    first && bench.set({ view: fitted(SIDES[name], first.low, first.high, size.width, size.height / halves) });
 
   return (
     <div class="plate">
@@ -146,7 +156,13 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
         onAway={() => bench.set({ picked: undefined, marked: undefined })}
       >
         <div class="stage" ref={box} />
-        {!first && <p class="wait">The tub is being meshed …</p>}
+        {!first && <p class="wait" role="status">The tub is being meshed …</p>}
+        {!able && (
+          <p class="wait" role="alert">
+            This browser draws nothing in three dimensions (it has no WebGL 2), so the tub itself is not shown. Everything
+            beside and below it works. Switching on graphics acceleration in the browser's settings usually helps.
+          </p>
+        )}
         {shownVariants.length > 1 && shownVariants.map((v, i) => (
           <p key={v} class={`tag half${i}`}>
             {v}
@@ -177,7 +193,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           data-test="picture"
           onClick={() =>
             void bench.attempt(async () => {
-              const url = await picture(await stage.current!.picture(), state, paintings[0]?.legend);
+              const url = await picture(stage.current!.picture(), state, paintings[0]?.legend);
               download(url, `${state.project!.tub}-${state.look}.png`);
             })
           }
@@ -195,230 +211,4 @@ function describe(state: BenchState, legend: Legend | undefined): string {
     ? `${legend.title}: ${legend.kinds.map((k) => k.text).join(", ")}`
     : (legend?.title ?? "nothing yet");
   return `${state.project!.tub}, ${state.variant}, coloured by ${what}.${mode} Arrow keys turn it, with Shift they move it, plus and minus bring it nearer and farther, Enter reads the point in the middle, Escape lets go.`;
-}
-
-interface CanvasProps {
-  label: string;
-  children: preact.ComponentChildren;
-  onTurn(dx: number, dy: number): void;
-  onMove(dx: number, dy: number): void;
-  onNear(factor: number): void;
-  onPick(x: number, y: number): void;
-  onPickMiddle(): void;
-  onAway(): void;
-}
-
-/** Hand and keys on the tub. */
-function Canvas(props: CanvasProps) {
-  const grip = useRef<{ x: number; y: number; far: number; pan: boolean }>(undefined);
-  const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const element = box.current!;
-    const wheel = (e: WheelEvent) => {
-      e.preventDefault();
-      props.onNear(Math.exp(-0.0012 * e.deltaY));
-    };
-    element.addEventListener("wheel", wheel, { passive: false });
-    return () => element.removeEventListener("wheel", wheel);
-  });
-  const keys: Record<string, [number, number]> = {
-    ArrowLeft: [-15, 0],
-    ArrowRight: [15, 0],
-    ArrowUp: [0, -15],
-    ArrowDown: [0, 15],
-  };
-  return (
-    <div
-      class="canvas"
-      ref={box}
-      tabIndex={0}
-      role="application"
-      aria-label={props.label}
-      data-test="canvas"
-      onContextMenu={(e) => e.preventDefault()}
-      onPointerDown={(e) => {
-        e.currentTarget.setPointerCapture(e.pointerId);
-        grip.current = { x: e.clientX, y: e.clientY, far: 0, pan: e.shiftKey || e.button !== 0 };
-      }}
-      onPointerMove={(e) => {
-        const held = grip.current;
-        if (!held) return;
-        const [dx, dy] = [e.clientX - held.x, e.clientY - held.y];
-        held.far += Math.abs(dx) + Math.abs(dy);
-        held.x = e.clientX;
-        held.y = e.clientY;
-        if (held.far > 4) (held.pan ? props.onMove : props.onTurn)(dx, dy);
-      }}
-      onPointerUp={(e) => {
-        const held = grip.current;
-        grip.current = undefined;
-        if (held && held.far <= 4) {
-          const frame = e.currentTarget.getBoundingClientRect();
-          props.onPick(e.clientX - frame.left, e.clientY - frame.top);
-        }
-      }}
-      onKeyDown={(e) => {
-        const way = keys[e.key];
-        if (way && !e.ctrlKey && !e.metaKey) {
-          e.preventDefault();
-          (e.shiftKey ? props.onMove : props.onTurn)(way[0], way[1]);
-        } else if (e.key === "+" || e.key === "=") props.onNear(1.15);
-        else if (e.key === "-") props.onNear(1 / 1.15);
-        else if (e.key === "Enter") props.onPickMiddle();
-        else if (e.key === "Escape") props.onAway();
-      }}
-    >
-      {props.children}
-    </div>
-  );
-}
-
-function Key({ legend }: { legend: Legend }) {
-  if (legend.ticks) {
-    const stops = Array.from({ length: 17 }, (_, i) => css((legend.colour ?? ramp)(i / 16)));
-    return (
-      <div class="key scale" role="img" aria-label={`${legend.title}, from ${legend.ticks[0].text} to ${legend.ticks.at(-1)!.text}`}>
-        <span>{legend.title}</span>
-        <svg viewBox="0 0 240 30" width="192" height="24" aria-hidden="true">
-          {stops.map((c, i) => (
-            <rect key={i} x={(i * 240) / 17} y={0} width={240 / 17 + 0.5} height={10} fill={c} />
-          ))}
-          {legend.ticks.map((t) => (
-            <text key={t.at} x={Math.min(238, Math.max(1, 240 * t.at))} y={24} class={t.at === 0 ? "" : t.at === 1 ? "end" : "middle"}>
-              {t.text}
-            </text>
-          ))}
-        </svg>
-      </div>
-    );
-  }
-  return (
-    <div class="key">
-      <span>{legend.title}</span>
-      <ul>
-        {legend.kinds?.map((k) => (
-          <li key={k.text}>
-            <svg width="11" height="11" aria-hidden="true">
-              <rect width="11" height="11" rx="2" fill={k.colour} />
-            </svg>{" "}
-            {k.text}
-          </li>
-        ))}
-      </ul>
-    </div>
-  );
-}
-
-function CaseChoice({ bench, state }: { bench: Bench; state: BenchState }) {
-  const cases = state.project!.variants.find((v) => v.name === state.variant)?.cases ?? [];
-  return (
-    <span class="group">
-      <label>
-        case
-        <select value={state.loading} onChange={(e) => void bench.case(e.currentTarget.value)}>
-          {cases.map((c) => (
-            <option key={c}>{c}</option>
-          ))}
-        </select>
-      </label>
-      <label>
-        out of shape
-        <input
-          type="range"
-          min={0}
-          max={2}
-          step={0.1}
-          value={state.magnify}
-          aria-label="How far out of shape the tub is drawn"
-          onInput={(e) => bench.set({ magnify: Number(e.currentTarget.value) })}
-          data-test="magnify"
-        />
-      </label>
-      <label>
-        <input
-          type="checkbox"
-          checked={state.swinging}
-          onChange={(e) => bench.set({ swinging: e.currentTarget.checked, magnify: state.magnify || 1 })}
-        />
-        swing
-      </label>
-    </span>
-  );
-}
-
-function CutChoice({ bench, state }: { bench: Bench; state: BenchState }) {
-  const tub = state.tubs[state.variant];
-  const { cut, units } = state;
-  const put = (part: Partial<Cut>) => {
-    const axis = part.axis ?? cut?.axis ?? 1;
-    const middle = tub ? (tub.low[axis] + tub.high[axis]) / 2 : 0;
-    const at = part.at ?? (part.axis === undefined ? cut?.at : undefined) ?? (axis === 1 ? 0 : middle);
-    bench.set({ cut: { axis, at, beyond: part.beyond ?? cut?.beyond ?? false } });
-  };
-  return (
-    <span class="group">
-      <label>
-        cut
-        <select
-          value={cut ? cut.axis : ""}
-          onChange={(e) => {
-            const value = e.currentTarget.value;
-            if (value === "") bench.set({ cut: undefined });
-            else put({ axis: Number(value) as 0 | 1 | 2 });
-          }}
-          data-test="cut"
-        >
-          <option value="">nothing away</option>
-          <option value="0">across, at a station</option>
-          <option value="1">along, beside the centre</option>
-          <option value="2">level, at a height</option>
-        </select>
-      </label>
-      {cut && tub && (
-        <>
-          <input
-            type="number"
-            aria-label={`Where it is cut, ${unit("length", units)}`}
-            value={Math.round(shown(cut.at, "length", units) * 10) / 10}
-            step={units === "SI" ? 25 : 1}
-            onChange={(e) => put({ at: typed(Number(e.currentTarget.value), "length", units) })}
-          />
-          <span>{unit("length", units)}</span>
-          <button type="button" class="quiet" onClick={() => put({ beyond: !cut.beyond })}>
-            other side
-          </button>
-        </>
-      )}
-    </span>
-  );
-}
-
-function PieceChoice({ bench, state }: { bench: Bench; state: BenchState }) {
-  const pieces = state.tubs[state.variant]?.view.pieces ?? [];
-  return (
-    <details class="group pieces">
-      <summary data-test="pieces">
-        pieces{state.hidden.size > 0 && `: ${state.hidden.size} hidden`}
-      </summary>
-      <ul>
-        {pieces.map((p) => (
-          <li key={p.name}>
-            <label>
-              <input
-                type="checkbox"
-                checked={!state.hidden.has(p.name)}
-                onChange={(e) => {
-                  const hidden = new Set(state.hidden);
-                  if (e.currentTarget.checked) hidden.delete(p.name);
-                  else hidden.add(p.name);
-                  bench.set({ hidden });
-                }}
-              />
-              {p.name}
-            </label>
-          </li>
-        ))}
-      </ul>
-    </details>
-  );
 }

@@ -41,6 +41,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright drape mytub            every ply laid on its mould, and its pattern",
             "  tubwright cure mytub             every laminate through its cures",
             "  tubwright kit mytub              nests, material bought against used, hours",
+            "  tubwright crush mytub            what the nose takes out of an impact",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -81,6 +82,7 @@ public final class Cli {
                 .addSubcommand(new KitCommand(terminal))
                 .addSubcommand(new PackCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
+                .addSubcommand(new CrushCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -100,8 +100,9 @@ final class CaseReader {
     private static void refuseMixture(Named<CaseText> named) {
         CaseText text = named.value();
         String first = text.couple().isPresent() ? "couple" : "force";
-        String second =
-                !text.pressures().isEmpty() ? "pressures" : !text.wheels().isEmpty() ? "wheels" : "";
+        String second = !text.pressures().isEmpty()
+                ? "pressures"
+                : !text.wheels().isEmpty() ? "wheels" : !text.pads().isEmpty() ? "pads" : "";
         if (!second.isEmpty()) {
             throw new DesignError(
                     text.place(),

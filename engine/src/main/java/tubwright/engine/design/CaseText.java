@@ -16,10 +16,10 @@ import tubwright.engine.quantity.Dimension;
 
 /** A case as written. */
 @Says("What is held and what pushes. With a couple it is a torsion case, read between two stations; with a force a"
-        + " bending case, read at one. With forces, pressures, a car on its wheels or forces on wheels, alone or together, it"
+        + " bending case, read at one. With forces, pads, pressures, a car on its wheels or forces on wheels, alone or together, it"
         + " is a load case, answered by reserve factors.")
 @Choose(
-        value = {"couple", "force", "forces", "pressures", "car", "wheels"},
+        value = {"couple", "force", "forces", "pads", "pressures", "car", "wheels"},
         several = true)
 @Choose(
         value = {"couple", "force", "forces"},
@@ -64,6 +64,7 @@ record CaseText(
         @Says("Load case: the moment at each hardpoint, about x, y and z, likewise.") @In(Dimension.MOMENT)
         List<Named<Amounts>> moments,
 
+        @Says("Load case: forces spread over the skin or wall under a pad.") List<Named<PadText>> pads,
         @Says("Load case: pressure by strip or wall.") List<Named<PressureText>> pressures,
 
         @Says("Load case: what the car does on its wheels; needs \"car\". Links and rods bring the tyres' forces to the"

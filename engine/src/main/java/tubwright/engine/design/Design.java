@@ -12,6 +12,7 @@ import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.SchemaWriter;
 import tubwright.engine.design.text.Tree;
 import tubwright.engine.response.StabilityAsk;
+import tubwright.engine.safety.crush.CrushStructure;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
@@ -52,8 +53,19 @@ public record Design(
      * @param tub with every name resolved
      * @param stability what of buckling and vibration it asks for
      * @param layupRules what stacks must keep to when weight is taken out
+     * @param crush structures that crush in an impact
      */
-    public record Variant(String name, Targets targets, Tub tub, StabilityAsk stability, LayupRules layupRules) {}
+    public record Variant(
+            String name,
+            Targets targets,
+            Tub tub,
+            StabilityAsk stability,
+            LayupRules layupRules,
+            List<CrushStructure> crush) {
+        public Variant {
+            crush = List.copyOf(crush);
+        }
+    }
 
     public Design {
         variants = List.copyOf(variants);

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import tubwright.engine.design.text.Binder;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
@@ -117,6 +118,7 @@ final class DesignReader {
                 .read(text, hardpoints.all(), new VehicleReader(materials, points)));
         Optional<List<Case>> cases = fittings.flatMap(f ->
                 faults.attempt(() -> new CaseReader(shape, hardpoints, points, f.vehicle(), found).read(text.cases())));
+        Optional<CrushReader> crush = faults.attempt(() -> CrushReader.of(text, shape, hardpoints, found));
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
@@ -138,13 +140,15 @@ final class DesignReader {
                 joints.orElseThrow(),
                 stiffeners.orElseThrow(),
                 hardpoints.all(),
-                cases.orElseThrow(),
+                Stream.concat(cases.orElseThrow().stream(), crush.orElseThrow().cases().stream())
+                        .toList(),
                 StrengthReader.read(text.strength()),
                 fittings.orElseThrow());
         Targets targets = Targets.of(text.targets());
         StabilityAsk ask = text.stability().map(s -> s.ask(hardpoints)).orElse(StabilityAsk.NONE);
         return new Design.Variant(
-                variant, targets, tub, targets.completed(ask), LayupRulesText.rules(text.layupRules()));
+                variant, targets, tub, targets.completed(ask), LayupRulesText.rules(text.layupRules()),
+                crush.orElseThrow().structures());
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

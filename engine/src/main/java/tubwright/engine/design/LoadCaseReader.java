@@ -60,7 +60,15 @@ final class LoadCaseReader {
         }
         double[] acceleration =
                 text.acceleration().map(a -> three(a, "acceleration")).orElse(new double[3]);
-        boolean pushes = loads.values().stream().anyMatch(f -> Arrays.stream(f).anyMatch(v -> v != 0))
+        List<Case.Spread> pads = PadReader.read(text.pads(), shape);
+        if (!pads.isEmpty() && (text.car().isPresent() || !text.wheels().isEmpty())) {
+            throw new DesignError(
+                    text.pads().getFirst().name().place(),
+                    "case \"" + named.name() + "\" stands on its wheels and is pushed by a pad",
+                    "give the pad a case of its own, held or free");
+        }
+        boolean pushes = !pads.isEmpty()
+                || loads.values().stream().anyMatch(f -> Arrays.stream(f).anyMatch(v -> v != 0))
                 || pressures.stream().anyMatch(p -> p.pressure() != 0);
         if (!pushes && Arrays.stream(acceleration).allMatch(v -> v == 0)) {
             throw new DesignError(
@@ -68,7 +76,7 @@ final class LoadCaseReader {
         }
         List<Case.Force> forces = new ArrayList<>();
         loads.forEach((name, f) -> forces.add(new Case.Force(name, Arrays.copyOf(f, 3), Arrays.copyOfRange(f, 3, 6))));
-        return new Case.Loads(named.name().text(), hold, forces, pressures, acceleration, wheels, text.source());
+        return new Case.Loads(named.name().text(), hold, forces, pressures, acceleration, wheels, text.source(), pads);
     }
 
     /** Adds forces and moments written at points, mirrored to their left twins. */

@@ -24,6 +24,10 @@ public final class Places {
     /** Takes up the names of one variant; those known already keep their place. */
     void add(DesignText text) {
         add(text.cases());
+        add(text.crush());
+        text.crush()
+                .forEach(c ->
+                        places.putIfAbsent(c.name().text() + " crush", c.name().place()));
         add(text.hardpoints());
         add(text.patches());
         add(text.zones());

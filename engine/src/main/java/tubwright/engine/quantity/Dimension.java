@@ -53,6 +53,7 @@ public enum Dimension {
     AREA_RATE("area per time", 2, 0, -1, 0, 0, "m²/min", "m²/s", "m²/h"),
     HEAT_TRANSFER("heat transfer coefficient", 0, 1, -3, -1, 0, "W/m²/K"),
     HEAT_OF_REACTION("heat of reaction per mass", 2, 0, -2, 0, 0, "kJ/kg", "J/kg"),
+    SPECIFIC_ENERGY("energy per mass", 2, 0, -2, 0, 0, "kJ/kg", "J/kg"),
     RATE_CONSTANT("rate constant", 0, 0, -1, 0, 0, "1/s", "1/min"),
     ACTIVATION_ENERGY("activation energy", new Exponents(2, 1, -2, 0, 0, -1), "kJ/mol", "J/mol");
 

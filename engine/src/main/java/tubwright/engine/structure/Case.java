@@ -67,6 +67,7 @@ public sealed interface Case {
      * @param acceleration of the frame in which the structure stands still, felt by its mass: gravity is (0, 0, −g), m/s²
      * @param wheels what the wheels feel, where the loads come from the road
      * @param source where the loads come from, in the designer's words
+     * @param spreads forces spread over skin and walls
      */
     record Loads(
             String name,
@@ -75,9 +76,11 @@ public sealed interface Case {
             List<Pressure> pressures,
             double[] acceleration,
             List<Vehicle.AtWheel> wheels,
-            String source)
+            String source,
+            List<Spread> spreads)
             implements Case {
         public Loads {
+            spreads = List.copyOf(spreads);
             hold = List.copyOf(hold);
             forces = List.copyOf(forces);
             pressures = List.copyOf(pressures);
@@ -86,7 +89,12 @@ public sealed interface Case {
 
         /** Loads that come neither from the air nor from the road. */
         public Loads(String name, List<Support> hold, List<Force> forces, double[] acceleration, String source) {
-            this(name, hold, forces, List.of(), acceleration, List.of(), source);
+            this(name, hold, forces, List.of(), acceleration, List.of(), source, List.of());
+        }
+
+        /** The same with forces spread over skin and walls. */
+        public Loads with(List<Spread> others) {
+            return new Loads(name, hold, forces, pressures, acceleration, wheels, source, others);
         }
 
         /** True where nothing is held. */
@@ -104,6 +112,21 @@ public sealed interface Case {
      * @param pressure Pa; negative sucks
      */
     record Pressure(String on, double from, double to, double pressure) {}
+
+    /**
+     * A force spread evenly over the elements of strips or walls whose middles lie in a box.
+     *
+     * @param name for messages
+     * @param on strips and walls; empty for any
+     * @param low corner of the box, m, 3 numbers; −∞ where it does not count
+     * @param high likewise
+     * @param force the whole of it in the car's axes, N, 3 numbers
+     */
+    record Spread(String name, List<String> on, double[] low, double[] high, double[] force) {
+        public Spread {
+            on = List.copyOf(on);
+        }
+    }
 
     /**
      * What pushes at one hardpoint (or node, body, or point of a body), in the car's axes.

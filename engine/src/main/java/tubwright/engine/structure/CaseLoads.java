@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.Arrays;
 import java.util.List;
 import tubwright.engine.mesh.Mesh;
 
@@ -50,7 +51,7 @@ final class CaseLoads {
         }
         boolean[] fixed = new boolean[structure.unknowns()];
         int node = structure.hardpointNode(structure.hardpoints().getFirst().name());
-        java.util.Arrays.fill(fixed, 6 * node, 6 * node + 6, true);
+        Arrays.fill(fixed, 6 * node, 6 * node + 6, true);
         return fixed;
     }
 
@@ -60,6 +61,7 @@ final class CaseLoads {
             structure.rider(each.hardpoint()).push(each.force(), each.moment(), loads);
         }
         wanted.pressures().forEach(p -> press(structure, wanted, p, loads));
+        wanted.spreads().forEach(s -> spread(structure, wanted, s, loads));
         double[] a = wanted.acceleration();
         if (a[0] != 0 || a[1] != 0 || a[2] != 0) {
             mass.addForces(a, loads);
@@ -102,6 +104,26 @@ final class CaseLoads {
             throw new StructureException(
                     "case '" + wanted.name() + "' presses on '" + pressure.on() + "' where there is none of it",
                     "look at the part and the stations of the pressure");
+        }
+    }
+
+    private static void spread(Structure structure, Case.Loads wanted, Case.Spread spread, double[] loads) {
+        Mesh mesh = structure.mesh();
+        int[] elements = SpreadPlace.elements(mesh, spread);
+        double area = Arrays.stream(elements).mapToDouble(mesh::area).sum();
+        if (elements.length == 0) {
+            throw new StructureException(
+                    "case '" + wanted.name() + "': '" + spread.name() + "' pushes where there is no skin and no wall",
+                    "look at its place and size; a pad is at least as large as an element");
+        }
+        for (int e : elements) {
+            int corners = mesh.cornerCount(e);
+            double share = mesh.area(e) / area / corners;
+            for (int c = 0; c < corners; c++) {
+                for (int d = 0; d < 3; d++) {
+                    loads[6 * mesh.elementNodes()[4 * e + c] + d] += share * spread.force()[d];
+                }
+            }
         }
     }
 

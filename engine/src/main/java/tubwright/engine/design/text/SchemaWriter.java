@@ -190,7 +190,8 @@ public final class SchemaWriter {
     private ObjectNode quantity(Class<?> raw, In in) {
         String words = in.value().words() + (in.positive() ? " above zero" : "");
         if (raw == Amount.class) {
-            return define(words, UnitPattern.amount(in.value(), in.positive()));
+            ObjectNode quantity = define(words, UnitPattern.amount(in.value(), in.positive()));
+            return UnitPattern.bare(in.value()) ? orNumber(quantity) : quantity;
         }
         if (raw == Amounts.class) {
             return define("several of " + words, UnitPattern.amounts(in));

@@ -20,6 +20,7 @@ final class UnitPattern {
     private static final Map<Dimension, List<String>> MORE = Map.of(
             Dimension.LENGTH, List.of("cm", "ft", "µm"),
             Dimension.ANGLE, List.of("°"),
+            Dimension.TIME, List.of("ms"),
             Dimension.MOMENT, List.of("lbf·in", "N·mm"),
             Dimension.TORSIONAL_STIFFNESS,
                     List.of("N·m/°", "kN·m/°", "kN·m/rad", "MN·m/rad", "lbf·in/deg", "N·mm/deg", "N·mm/rad"),

@@ -59,6 +59,44 @@ public sealed interface CrushLimit {
         }
     }
 
+    /** Mean while the first so many metres are crushed: work over mass and stroke. */
+    record MeanWithinStroke(double stroke, double deceleration) implements CrushLimit {
+        public MeanWithinStroke {
+            positive(stroke);
+            positive(deceleration);
+        }
+
+        @Override
+        public String words() {
+            return String.format(Locale.ROOT, "mean of at most %s in the first %.0f mm", g(deceleration), 1e3 * stroke);
+        }
+    }
+
+    /** Highest crush force, N. */
+    record Force(double force) implements CrushLimit {
+        public Force {
+            positive(force);
+        }
+
+        @Override
+        public String words() {
+            return String.format(Locale.ROOT, "crush force of at most %.1f kN", 1e-3 * force);
+        }
+    }
+
+    /** What a value held against this limit reads like. */
+    default String found(double value) {
+        return switch (this) {
+            case Force f -> String.format(Locale.ROOT, "%.1f kN", 1e-3 * value);
+            case TimeAbove t -> String.format(Locale.ROOT, "%.1f ms", 1e3 * value);
+            case Mean m -> g(value);
+            case Peak m -> g(value);
+            case MeanWithinStroke m -> g(value);
+            case PeakWithinStroke m -> g(value);
+            case PeakWithinEnergy m -> g(value);
+        };
+    }
+
     /** No more than so many seconds above a level. */
     record TimeAbove(double deceleration, double seconds) implements CrushLimit {
         public TimeAbove {

@@ -110,6 +110,8 @@ public final class CrushRun {
                 case CrushLimit.Peak l -> new double[] {peakForce() / m, l.deceleration()};
                 case CrushLimit.PeakWithinStroke l -> new double[] {peak(l.stroke(), 1e300) / m, l.deceleration()};
                 case CrushLimit.PeakWithinEnergy l -> new double[] {peak(1e300, l.energy()) / m, l.deceleration()};
+                case CrushLimit.MeanWithinStroke l -> new double[] {mean(l.stroke()) / m, l.deceleration()};
+                case CrushLimit.Force l -> new double[] {peakForce(), l.force()};
                 case CrushLimit.TimeAbove l -> new double[] {timeAbove(l.deceleration()), l.seconds()};
             };
             // What is left when the structure is solid stops at once: no limit on deceleration is met then.
@@ -120,6 +122,20 @@ public final class CrushRun {
         /** Whether what carries the structure bears it: bulkhead, mounts. */
         public Check.Reserve bornBy(String what, double strength) {
             return Check.proportional(what, peakForce(), strength, "highest crush force");
+        }
+
+        private double mean(double within) {
+            double work = 0;
+            double at = 0;
+            for (int i = 0; i + 1 < history.size() && at < within; i++) {
+                Moment a = history.get(i);
+                Moment b = history.get(i + 1);
+                double step = Math.min(b.stroke(), within) - a.stroke();
+                double share = b.stroke() > a.stroke() ? step / (b.stroke() - a.stroke()) : 0;
+                work += (a.force() + 0.5 * share * (b.force() - a.force())) * step;
+                at = b.stroke();
+            }
+            return work / Math.min(within, stroke());
         }
 
         private double peak(double stroke, double energy) {

@@ -37,7 +37,8 @@ final class CrushChart {
         }
         Axis x = Axis.exact(0, 1e3 * Math.max(stroke, answer.stroke()), LEFT, RIGHT);
         Axis y = Axis.round(0, 1.05e-3 * most, BOTTOM, TOP, 5);
-        Svg svg = new Svg(WIDTH, HEIGHT, "Crush force over stroke of " + each.structure().name());
+        Svg svg = new Svg(
+                WIDTH, HEIGHT, "Crush force over stroke of " + each.structure().name());
         double step = tick(1e-3 * mass * CrushRun.GRAVITY, y.high());
         for (double tick : y.ticks(5)) {
             svg.line("grid", LEFT, y.at(tick), RIGHT, y.at(tick));
@@ -58,7 +59,11 @@ final class CrushChart {
         limits(svg, each, mass, x, y);
         available(svg, each, x, y);
         curve(svg, "curve s0", answer.history(), x, y);
-        svg.circle("ring s0", x.at(1e3 * answer.stroke()), y.at(1e-3 * answer.history().getLast().force()), 5);
+        svg.circle(
+                "ring s0",
+                x.at(1e3 * answer.stroke()),
+                y.at(1e-3 * answer.history().getLast().force()),
+                5);
         boolean end = x.at(1e3 * answer.stroke()) > 0.75 * RIGHT;
         svg.text(
                 end ? "name end" : "name",
@@ -137,14 +142,17 @@ final class CrushChart {
             double b = x.at(1e3 * (from + s.stroke()));
             double front = 30 * s.frontArea() / most;
             double rear = 30 * s.rearArea() / most;
-            svg.path(
-                    "curve thin s2",
-                    new double[] {a, b, b, a, a},
-                    new double[] {BODY - front, BODY - rear, BODY + rear, BODY + front, BODY - front});
+            svg.path("curve thin s2", new double[] {a, b, b, a, a}, new double[] {
+                BODY - front, BODY - rear, BODY + rear, BODY + front, BODY - front
+            });
             svg.text("figure middle", (a + b) / 2, BODY + 4, s.name());
             from += s.stroke();
         }
-        svg.text("axis", LEFT, BODY + 50, "its sections from the end that is hit, as long as they can crush, as high as their area");
+        svg.text(
+                "axis",
+                LEFT,
+                BODY + 50,
+                "its sections from the end that is hit, as long as they can crush, as high as their area");
     }
 
     private static double tick(double perG, double high) {

@@ -20,9 +20,10 @@ public final class CrushPage {
         StringBuilder cells = new StringBuilder();
         Note.cell(cells, "computed", answer.stamp());
         Note.cell(cells, "with", "Tubwright " + answer.version());
-        String head = "<header><div class=\"name\"><p class=\"kicker\">Crush</p><h1>" + escape(answer.tub()) + "</h1><p>"
-                + escape("What gives way before the driver does, straight on, in one dimension.")
-                + "</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
+        String head =
+                "<header><div class=\"name\"><p class=\"kicker\">Crush</p><h1>" + escape(answer.tub()) + "</h1><p>"
+                        + escape("What gives way before the driver does, straight on, in one dimension.")
+                        + "</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
         List<Section> sections = new ArrayList<>(sections(answer));
         sections.add(new Section("What this is not", "", "<p>" + escape(CrushAnswer.ASIDE) + "</p>"));
         return Note.page(answer.tub() + ": crush", head, sections, "");
@@ -31,8 +32,7 @@ public final class CrushPage {
     /** One section a structure. */
     static List<Section> sections(CrushAnswer answer) {
         return answer.structures().stream()
-                .map(each -> new Section(
-                        each.structure().name(), CrushWords.impact(each.structure()), body(each)))
+                .map(each -> new Section(each.structure().name(), CrushWords.impact(each.structure()), body(each)))
                 .toList();
     }
 
@@ -43,11 +43,14 @@ public final class CrushPage {
             body.append("<figure>").append(CrushChart.draw(each, a)).append("</figure>");
             a.notes().forEach(n -> body.append("<p>").append(escape(n)).append(".</p>"));
         });
-        each.structure().missing().forEach(m -> body.append("<p>").append(escape(m.toString())).append("</p>"));
+        each.structure()
+                .missing()
+                .forEach(m -> body.append("<p>").append(escape(m.toString())).append("</p>"));
         body.append(lines(each.lines()));
         each.apart().ifPresent(a -> {
             body.append("<h3>If parts break off</h3><p>");
-            body.append(escape(String.join(" ", CrushWords.apart(each.structure(), a)))).append("</p>");
+            body.append(escape(String.join(" ", CrushWords.apart(each.structure(), a))))
+                    .append("</p>");
         });
         body.append("<h3>How it crushes</h3>").append(materials(each));
         if (!each.structure().onto().isEmpty()) {
@@ -66,10 +69,7 @@ public final class CrushPage {
         for (CrushVerdicts.Line line : lines) {
             rows.append("<tr><td>").append(escape(line.limit())).append("</td><td>");
             rows.append(escape(line.found())).append("</td><td class=\"n\">");
-            rows.append(
-                            Double.isFinite(line.reserve())
-                                    ? String.format(Locale.ROOT, "%.2f", line.reserve())
-                                    : "–")
+            rows.append(Double.isFinite(line.reserve()) ? String.format(Locale.ROOT, "%.2f", line.reserve()) : "–")
                     .append("</td><td>")
                     .append(escape(
                             line.needs().isEmpty()
@@ -98,7 +98,8 @@ public final class CrushPage {
                     .append("</td></tr>");
         }
         return rows.append("</tbody></table><p>")
-                .append(escape("Start of the crush: " + each.structure().trigger().source() + "."))
+                .append(escape(
+                        "Start of the crush: " + each.structure().trigger().source() + "."))
                 .append("</p>")
                 .toString();
     }

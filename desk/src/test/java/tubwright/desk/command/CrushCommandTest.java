@@ -58,7 +58,9 @@ class CrushCommandTest {
         String page = Files.readString(folder.resolve("runs/crush/crush.html"));
         assertTrue(page.contains("Crush force over stroke of nose"), "drawn");
         assertTrue(page.contains("licensed"), "the caution");
-        assertFalse(Pattern.compile("\\bsafe\\b").matcher(page.toLowerCase(java.util.Locale.ROOT)).find());
+        assertFalse(Pattern.compile("\\bsafe\\b")
+                .matcher(page.toLowerCase(java.util.Locale.ROOT))
+                .find());
     }
 
     @Test
@@ -77,7 +79,11 @@ class CrushCommandTest {
         Files.writeString(design, Files.readString(design).replace("mean: at most 20 g0", "mean: at most 20"));
         Typed typed = typed();
         assertEquals(1, typed.code());
-        assertTrue(Pattern.compile("tub\\.yaml:\\d+:\\d+.*mean", Pattern.DOTALL).matcher(typed.err()).find(), typed.err());
+        assertTrue(
+                Pattern.compile("tub\\.yaml:\\d+:\\d+.*mean", Pattern.DOTALL)
+                        .matcher(typed.err())
+                        .find(),
+                typed.err());
         assertFalse(Files.exists(folder.resolve("runs")));
     }
 }

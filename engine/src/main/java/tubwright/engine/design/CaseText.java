@@ -64,7 +64,9 @@ record CaseText(
         @Says("Load case: the moment at each hardpoint, about x, y and z, likewise.") @In(Dimension.MOMENT)
         List<Named<Amounts>> moments,
 
-        @Says("Load case: forces spread over the skin or wall under a pad.") List<Named<PadText>> pads,
+        @Says("Load case: forces spread over the skin or wall under a pad.")
+        List<Named<PadText>> pads,
+
         @Says("Load case: pressure by strip or wall.") List<Named<PressureText>> pressures,
 
         @Says("Load case: what the car does on its wheels; needs \"car\". Links and rods bring the tyres' forces to the"

@@ -44,6 +44,7 @@ record CrushDataText(
         @Says("Where the values come from: a test report, a publication.") @Otherwise("stated in the design")
         String source,
 
-        @Says("Where the factor at speed comes from; needed with it.") Optional<String> atSpeedFrom,
+        @Says("Where the factor at speed comes from; needed with it.")
+        Optional<String> atSpeedFrom,
 
         Place place) {}

@@ -82,7 +82,8 @@ final class CrushReader {
         List<Check.NotChecked> missing = new ArrayList<>();
         List<CrushSection> sections = new ArrayList<>();
         text.sections().forEach(s -> section(s, missing).ifPresent(sections::add));
-        double parts = text.parts().stream().mapToDouble(p -> p.value().mass().si()).sum();
+        double parts =
+                text.parts().stream().mapToDouble(p -> p.value().mass().si()).sum();
         if (parts >= text.mass().si()) {
             throw new DesignError(
                     text.mass().place(),
@@ -139,7 +140,9 @@ final class CrushReader {
             missing.add(new Check.NotChecked(
                     named.name().text(),
                     List.of("crush stress or specific energy of \"" + text.crushesAs() + "\""
-                            + (found.bare ? " (its bare strength is the peak before it crushes, not what it goes on at)" : ""))));
+                            + (found.bare
+                                    ? " (its bare strength is the peak before it crushes, not what it goes on at)"
+                                    : ""))));
             return Optional.empty();
         }
         CrushData data = found.data.get();
@@ -161,7 +164,8 @@ final class CrushReader {
         }
         if (!stress && Double.isNaN(found.density)) {
             missing.add(new Check.NotChecked(
-                    named.name().text(), List.of("density of \"" + text.crushesAs() + "\", beside its specific energy")));
+                    named.name().text(),
+                    List.of("density of \"" + text.crushesAs() + "\", beside its specific energy")));
             return Optional.empty();
         }
         return Optional.of(new CrushSection(
@@ -221,7 +225,9 @@ final class CrushReader {
         if (value.isEmpty() || onlyCheck) {
             return new Found(Optional.empty(), density, text.bareStrength().isPresent());
         }
-        if (stress && text.bareStrength().isPresent() && text.bareStrength().get().si() <= value.get().si()) {
+        if (stress
+                && text.bareStrength().isPresent()
+                && text.bareStrength().get().si() <= value.get().si()) {
             throw new DesignError(
                     text.bareStrength().get().place(),
                     "\"" + named.name() + "\": its bare strength is no higher than its crush stress",
@@ -236,8 +242,7 @@ final class CrushReader {
                 new Provenance(text.source(), Trust.STATED));
         if (text.atSpeed().isPresent()) {
             data = data.atRate(
-                    text.atSpeed().get().si(),
-                    new Provenance(text.atSpeedFrom().orElseThrow(), Trust.STATED));
+                    text.atSpeed().get().si(), new Provenance(text.atSpeedFrom().orElseThrow(), Trust.STATED));
         }
         return new Found(Optional.of(data), density, false);
     }
@@ -249,7 +254,8 @@ final class CrushReader {
             t.peak().ifPresent(l -> limits.add(new CrushLimit.Peak(above(l))));
             t.force().ifPresent(l -> limits.add(new CrushLimit.Force(above(l))));
             t.stages().forEach(s -> limits.add(stage(s)));
-            t.spikes().forEach(s -> limits.add(new CrushLimit.TimeAbove(s.above().si(), above(s.lasting()))));
+            t.spikes()
+                    .forEach(s -> limits.add(new CrushLimit.TimeAbove(s.above().si(), above(s.lasting()))));
         });
         return limits;
     }
@@ -264,9 +270,7 @@ final class CrushReader {
         }
         if (text.mean().isPresent()) {
             throw new DesignError(
-                    text.mean().get().place(),
-                    "a mean goes with \"first\", a stroke",
-                    "over an energy give \"peak\"");
+                    text.mean().get().place(), "a mean goes with \"first\", a stroke", "over an energy give \"peak\"");
         }
         return new CrushLimit.PeakWithinEnergy(text.firstEnergy().orElseThrow().si(), limit);
     }
@@ -274,7 +278,9 @@ final class CrushReader {
     private static double above(Limit limit) {
         if (limit.atLeast()) {
             throw new DesignError(
-                    limit.place(), "\"" + limit + "\" binds the wrong way", "an impact is bounded above: \"at most ...\"");
+                    limit.place(),
+                    "\"" + limit + "\" binds the wrong way",
+                    "an impact is bounded above: \"at most ...\"");
         }
         return limit.si();
     }
@@ -309,7 +315,8 @@ final class CrushReader {
             warnings.add(new Warning(
                     named.name().place(),
                     Severity.NOTE,
-                    "the force of crush structure \"" + structure.name() + "\" is not known: the strength run has no case of it",
+                    "the force of crush structure \"" + structure.name()
+                            + "\" is not known: the strength run has no case of it",
                     structure.missing().isEmpty()
                             ? "needs \"first peak\""
                             : structure.missing().getFirst().toString()));
@@ -325,13 +332,12 @@ final class CrushReader {
                 1e-3 * whole / structure.margin(),
                 structure.margin());
         List<Case.Force> at = mounts.stream()
-                .map(m -> new Case.Force(m, Arrays.stream(force).map(f -> f / mounts.size()).toArray(), new double[3]))
+                .map(m -> new Case.Force(
+                        m, Arrays.stream(force).map(f -> f / mounts.size()).toArray(), new double[3]))
                 .toList();
         Case.Loads loads = new Case.Loads(name, List.of(), at, new double[3], source);
         if (!parts.isEmpty()) {
-            double[] low = {
-                text.x().map(s -> s.from()).orElse(-EVERYWHERE), -EVERYWHERE, -EVERYWHERE
-            };
+            double[] low = {text.x().map(s -> s.from()).orElse(-EVERYWHERE), -EVERYWHERE, -EVERYWHERE};
             double[] high = {text.x().map(s -> s.to()).orElse(EVERYWHERE), EVERYWHERE, EVERYWHERE};
             loads = loads.with(List.of(new Case.Spread(structure.name(), parts, low, high, force)));
         }

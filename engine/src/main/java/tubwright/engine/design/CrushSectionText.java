@@ -21,7 +21,8 @@ record CrushSectionText(
         @Says("How it crushes: a name under \"crush data\" or of the shipped crush values.")
         Name crushesAs,
 
-        @Says("Area of the wall's section where values are per mass: one number, or two, front and rear: \"190, 310 mm²\".")
+        @Says(
+                "Area of the wall's section where values are per mass: one number, or two, front and rear: \"190, 310 mm²\".")
         @In(value = Dimension.AREA, positive = true)
         Optional<Amounts> wallArea,
 

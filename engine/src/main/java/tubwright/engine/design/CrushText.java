@@ -17,8 +17,9 @@ import tubwright.engine.quantity.Dimension;
 import tubwright.engine.safety.crush.CrushStructure;
 
 /** A crush structure as written. */
-@Says("A structure that crushes in an impact: nose, side, rear. Answered by \"tubwright crush\"; where \"onto\" or \"over\" says"
-        + " what its force goes into, the strength run has a case \"... crush\" of its own.")
+@Says(
+        "A structure that crushes in an impact: nose, side, rear. Answered by \"tubwright crush\"; where \"onto\" or \"over\" says"
+                + " what its force goes into, the strength run has a case \"... crush\" of its own.")
 @Choose(
         value = {"onto", "over"},
         needed = false)
@@ -43,7 +44,8 @@ record CrushText(
 
         @Says("What it must keep to.") Optional<CrushLimitsText> limits,
 
-        @Says("What may break off behind the cell, from the front.") List<Named<CrushPartText>> parts,
+        @Says("What may break off behind the cell, from the front.")
+        List<Named<CrushPartText>> parts,
 
         @Says("Hardpoints that share its force equally. A name without L or R means both.")
         List<Name> onto,

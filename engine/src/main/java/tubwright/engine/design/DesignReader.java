@@ -147,7 +147,11 @@ final class DesignReader {
         Targets targets = Targets.of(text.targets());
         StabilityAsk ask = text.stability().map(s -> s.ask(hardpoints)).orElse(StabilityAsk.NONE);
         return new Design.Variant(
-                variant, targets, tub, targets.completed(ask), LayupRulesText.rules(text.layupRules()),
+                variant,
+                targets,
+                tub,
+                targets.completed(ask),
+                LayupRulesText.rules(text.layupRules()),
                 crush.orElseThrow().structures());
     }
 

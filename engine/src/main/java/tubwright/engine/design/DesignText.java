@@ -66,7 +66,10 @@ record DesignText(
         @Says("The car on its wheels.") Optional<CarText> car,
         @Says("Wishbones, rods, rockers and links.") Optional<SuspensionText> suspension,
         @Says("What is held and what pushes.") List<Named<CaseText>> cases,
-        @Says("How things crush: own values beside the shipped ones.") List<Named<CrushDataText>> crushData,
+
+        @Says("How things crush: own values beside the shipped ones.")
+        List<Named<CrushDataText>> crushData,
+
         @Says("Structures that crush in an impact.") List<Named<CrushText>> crush,
         @Says("With which strengths load cases are judged.") Optional<StrengthText> strength,
 

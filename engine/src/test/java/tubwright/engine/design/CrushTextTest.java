@@ -86,16 +86,17 @@ class CrushTextTest {
         double k = 25.6e3 / 0.375;
         double x = (-25.6e3 + Math.sqrt(25.6e3 * 25.6e3 + 2 * k * 7350)) / k;
         assertEquals(x, nose.whole().orElseThrow().stroke(), 1e-6);
-        assertTrue(lines(read(NOSE)).stream()
-                .limit(4)
-                .allMatch(l -> l.verdict() == Verdict.MET), lines(read(NOSE)).toString());
+        assertTrue(
+                lines(read(NOSE)).stream().limit(4).allMatch(l -> l.verdict() == Verdict.MET),
+                lines(read(NOSE)).toString());
     }
 
     /** Its highest force times the margin goes into the strength run, shared by the mounts, the tub a free body. */
     @Test
     void theCrushForceBecomesACaseOfTheStrengthRun() throws IOException {
         Design design = read(NOSE);
-        double peak = design.asDesigned().crush().getFirst().whole().orElseThrow().peakForce();
+        double peak =
+                design.asDesigned().crush().getFirst().whole().orElseThrow().peakForce();
         Case.Loads load = (Case.Loads) design.asDesigned().tub().cases().getLast();
         assertEquals("nose crush", load.name());
         assertTrue(load.free());
@@ -111,7 +112,8 @@ class CrushTextTest {
         List<CrushVerdicts.Line> lines = lines(design);
         assertTrue(lines.stream().allMatch(l -> l.verdict() == Verdict.NOT_CHECKED), lines.toString());
         assertTrue(lines.getFirst().needs().getFirst().startsWith("crush stress or specific energy of \"wall\""));
-        assertTrue(design.warnings().toString().contains("the strength run has no case of it"), "said where it is read");
+        assertTrue(
+                design.warnings().toString().contains("the strength run has no case of it"), "said where it is read");
         assertTrue(told(NOSE.replace("0.8\n    at speed from: one drop\n", "0.8\n"))
                 .contains("where the factor at speed comes from"));
         design = read(NOSE.replace("    at speed: 0.8\n    at speed from: one drop\n", ""));
@@ -121,8 +123,12 @@ class CrushTextTest {
     /** A bare strength never stands where a crush stress belongs. */
     @Test
     void bareStrengthIsNoCrushStress() throws IOException {
-        String core = NOSE.replace("crushes as: wall, wall area: \"800, 1600 mm²\"", "crushes as: core, gross area: 30000 mm²");
-        assertEquals(36e3, read(core).asDesigned().crush().getFirst().sections().getFirst().force(0), 1);
+        String core = NOSE.replace(
+                "crushes as: wall, wall area: \"800, 1600 mm²\"", "crushes as: core, gross area: 30000 mm²");
+        assertEquals(
+                36e3,
+                read(core).asDesigned().crush().getFirst().sections().getFirst().force(0),
+                1);
         List<CrushVerdicts.Line> bare = lines(read(core.replace("    crush stress: 1.2 MPa\n", "")));
         assertEquals(Verdict.NOT_CHECKED, bare.getFirst().verdict());
         assertTrue(bare.getFirst().needs().toString().contains("bare strength is the peak before it crushes"));
@@ -178,13 +184,12 @@ class CrushTextTest {
                 .orElseThrow()
                 .position();
         String where = "%.0f, %.0f, %.0f mm".formatted(1e3 * at[0], 1e3 * at[1], 1e3 * at[2]);
-        Files.writeString(
-                folder.resolve("tub.yaml"),
-                template.replace("\ncases:\n", pad.formatted(where)));
+        Files.writeString(folder.resolve("tub.yaml"), template.replace("\ncases:\n", pad.formatted(where)));
         Design design = Design.read(folder);
         Tub tub = design.asDesigned().tub();
         Case.Loads pushed = (Case.Loads) tub.cases().getFirst();
-        Case held = new Case.Loads("pad", tub.cases().get(1).hold(), List.of(), new double[3], "test").with(pushed.spreads());
+        Case held = new Case.Loads("pad", tub.cases().get(1).hold(), List.of(), new double[3], "test")
+                .with(pushed.spreads());
         double[] reactions = StaticSolver.solve(structure(tub), List.of(held), Solvers.best(), new StepTimes())
                 .getFirst()
                 .reactions();
@@ -197,9 +202,7 @@ class CrushTextTest {
         assertArrayEquals(new double[] {0, 5000, 0}, sum, 1e-3, Arrays.toString(sum));
         Files.writeString(
                 folder.resolve("tub.yaml"),
-                template.replace(
-                        "\ncases:\n",
-                        pad.formatted("%.0f, 0, 0 mm".formatted(1e3 * rear + 400))));
+                template.replace("\ncases:\n", pad.formatted("%.0f, 0, 0 mm".formatted(1e3 * rear + 400))));
         String told = assertThrows(DesignError.class, () -> Design.read(folder)).getMessage();
         assertTrue(told.contains("lies outside the tub") && told.matches("(?s).*tub\\.yaml:\\d+:\\d+.*"), told);
     }

@@ -81,14 +81,16 @@ public final class CrushVerdicts {
                 limit,
                 left > 0
                         ? String.format(Locale.ROOT, "used up at %.1f m/s", left)
-                        : String.format(Locale.ROOT, "%.0f mm", 1e3 * answer.get().stroke()),
+                        : String.format(
+                                Locale.ROOT, "%.0f mm", 1e3 * answer.get().stroke()),
                 left > 0 ? answer.get().energy() / energy : Double.NaN,
                 verdict(!(left > 0), needs),
                 needs);
     }
 
     private static Line born(CrushStructure structure, Optional<CrushRun.Answer> answer, List<String> needs) {
-        String limit = String.format(Locale.ROOT, "bulkhead and mounts bear %.2f times the highest force", structure.margin());
+        String limit =
+                String.format(Locale.ROOT, "bulkhead and mounts bear %.2f times the highest force", structure.margin());
         List<String> all = new ArrayList<>(needs);
         if (structure.bears().isEmpty()) {
             all.add(
@@ -106,7 +108,8 @@ public final class CrushVerdicts {
                     all);
         }
         double bears = structure.bears().getAsDouble();
-        double wanted = structure.margin() * answer.map(CrushRun.Answer::peakForce).orElse(Double.NaN);
+        double wanted =
+                structure.margin() * answer.map(CrushRun.Answer::peakForce).orElse(Double.NaN);
         return new Line(
                 limit,
                 kn(bears) + " (" + structure.bearsFrom() + ") for " + kn(wanted),

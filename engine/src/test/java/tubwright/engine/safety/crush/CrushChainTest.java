@@ -102,7 +102,9 @@ class CrushChainTest {
                         new CrushChain.Body("engine", 165, TIE, 60e3),
                         new CrushChain.Body("wing", 12, 1e6, 500)),
                 9);
-        assertEquals(List.of("wing"), answer.parted().stream().map(CrushChain.Parted::name).toList());
+        assertEquals(
+                List.of("wing"),
+                answer.parted().stream().map(CrushChain.Parted::name).toList());
         conserves(answer, 377);
     }
 

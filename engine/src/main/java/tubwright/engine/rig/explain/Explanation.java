@@ -45,6 +45,12 @@ public record Explanation(
     /** Spread of what an unread rig gives: nobody knows, and half of the tub's own twist is a great deal. */
     static final double GIVE = 0.5;
 
+    /**
+     * Where along a tub the model's own twist line may lie beside that of a tub with the same stiffnesses, as a standard
+     * share of the whole twist: what is left of a mesh once its common factor is out. Common practice, no source.
+     */
+    static final double DISCREPANCY = 2e-3;
+
     /** Below this share of its spread taken away the test has said nothing about a doubt. */
     public static final double SILENT = 0.1;
 
@@ -83,7 +89,7 @@ public record Explanation(
             double derivativeSize,
             DirectSolver solver,
             BooleanSupplier cancelled) {
-        Measured measured = Measured.of(reading);
+        Measured measured = Measured.of(reading, DISCREPANCY);
         List<Doubt> all = new ArrayList<>(doubts);
         double scale = Math.hypot(measured.scale(), modelError);
         if (scale > 0) {

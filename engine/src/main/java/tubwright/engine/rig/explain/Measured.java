@@ -22,9 +22,6 @@ import tubwright.engine.rig.TorsionReading.StationAngle;
  */
 public record Measured(
         double[] stations, double[] angles, double[] deviations, double shared, OptionalDouble held, double scale) {
-    /** No gauge reads better than this share of the largest angle, whatever its scatter says. */
-    private static final double FLOOR = 2e-3;
-
     /** Most of an angle's deviation that may be common to all, so that two angles never count as one. */
     private static final double COMMON = 0.95;
 
@@ -34,9 +31,12 @@ public record Measured(
      * From a reduced test. Its twist line is taken as it is; the sign of the torque is turned where the readings turn
      * against it, as the reduction has told.
      *
+     * @param reading the test
+     * @param discrepancy standard uncertainty of the model at each station by itself, as a share of the largest angle: no
+     *     reading says more of the model's stiffnesses than the model follows a tub; 0 for a model that is the tub
      * @throws ReadingsException if fewer than one gauge pair beside the held one was read
      */
-    public static Measured of(TorsionReading reading) {
+    public static Measured of(TorsionReading reading, double discrepancy) {
         Setup setup = reading.readings().setup();
         OptionalDouble held = OptionalDouble.empty();
         List<StationAngle> kept = new ArrayList<>();
@@ -65,7 +65,7 @@ public record Measured(
             StationAngle each = kept.get(k);
             stations[k] = each.station();
             angles[k] = sign * each.perTorque();
-            deviations[k] = Math.max(each.deviation(), FLOOR * Math.abs(most.perTorque()));
+            deviations[k] = Math.hypot(each.deviation(), discrepancy * Math.abs(most.perTorque()));
         }
         double shared = held.isPresent() ? kept.getFirst().shared() : 0;
         return new Measured(stations, angles, deviations, shared, held, setup.torqueUncertainty());

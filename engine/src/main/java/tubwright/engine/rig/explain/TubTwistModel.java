@@ -105,19 +105,17 @@ public final class TubTwistModel implements TwistModel {
     }
 
     @Override
-    public double[][] derivative(double[] logarithms) {
+    public double[] change(double[] logarithms, int doubt, double step) {
         if (coarse.isEmpty()) {
-            return TwistModel.super.derivative(logarithms);
+            return TwistModel.super.change(logarithms, doubt, step);
         }
         double[] fine = read(logarithms);
         double[] rough = coarse.get().read(logarithms);
-        double[][] result = coarse.get().derivative(logarithms);
+        double[] change = coarse.get().change(logarithms, doubt, step);
         for (int k = 0; k < fine.length; k++) {
-            for (int i = 0; i < logarithms.length; i++) {
-                result[k][i] *= rough[k] == 0 ? 1 : fine[k] / rough[k];
-            }
+            change[k] *= rough[k] == 0 ? 1 : fine[k] / rough[k];
         }
-        return result;
+        return change;
     }
 
     /** Derivative of ln(stiffness) by the doubts; nothing for those of the test itself. */

@@ -21,17 +21,36 @@ public interface TwistModel {
      * @return one row a station, one column a doubt
      */
     default double[][] derivative(double[] logarithms) {
-        double[] here = read(logarithms);
-        double[][] result = new double[here.length][logarithms.length];
+        double[][] result = new double[0][logarithms.length];
         for (int i = 0; i < logarithms.length; i++) {
-            double[] aside = logarithms.clone();
-            aside[i] -= DIFFERENCE;
-            double[] read = read(aside);
-            for (int k = 0; k < here.length; k++) {
-                result[k][i] = (here[k] - read[k]) / DIFFERENCE;
+            double[] change = change(logarithms, i, -DIFFERENCE);
+            if (i == 0) {
+                result = new double[change.length][logarithms.length];
+            }
+            for (int k = 0; k < change.length; k++) {
+                result[k][i] = -change[k] / DIFFERENCE;
             }
         }
         return result;
+    }
+
+    /**
+     * By how much the readings change when one doubt does.
+     *
+     * @param logarithms θ where it starts
+     * @param doubt which one
+     * @param step added to its θ
+     * @return rad/(N·m), one a station
+     */
+    default double[] change(double[] logarithms, int doubt, double step) {
+        double[] here = read(logarithms);
+        double[] aside = logarithms.clone();
+        aside[doubt] += step;
+        double[] read = read(aside);
+        for (int k = 0; k < here.length; k++) {
+            read[k] -= here[k];
+        }
+        return read;
     }
 
     /** Step of the differences in θ: 3 % of a stiffness. */

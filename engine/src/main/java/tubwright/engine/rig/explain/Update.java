@@ -12,18 +12,18 @@ import tubwright.engine.rig.ReadingsException;
  * Gaussian in the logarithms (Tarantola 2005, ch. 3: the quasi-Newton solution of the least-squares inverse problem).
  *
  * <p>With y the readings, R their covariance, P that of the prior, g(θ) the model and J its derivative, θ minimises
- * (y − g)ᵀR⁻¹(y − g) + θᵀP⁻¹θ; about the minimum the covariance is (JᵀR⁻¹J + P⁻¹)⁻¹. The derivative is taken by
- * differences at the start of each round and follows by Broyden's rule (1965) within it, so that a model that needs a
- * full solution for each answer is asked about 2n + 5 times for n doubts; the rounds end where a step with the true
- * derivative is nothing to speak of.
+ * (y − g)ᵀR⁻¹(y − g) + θᵀP⁻¹θ; about the minimum the covariance is (JᵀR⁻¹J + P⁻¹)⁻¹ but for the bend of g, which
+ * {@link Posterior} puts in. The derivative is taken by differences at the start of each round and follows by Broyden's
+ * rule (1965) within it, so that a model that needs a full solution for each answer is asked about 2n + 5 times for n
+ * doubts; the rounds end where a step with the true derivative is nothing to speak of.
  *
  * @param doubts what was in doubt
  * @param mean θ after the test
  * @param covariance of θ after the test
  * @param before what the model reads at θ = 0
  * @param after what it reads at the mean
- * @param derivative J at the mean: one row a station, one column a doubt
- * @param misfit (y − g)ᵀR⁻¹(y − g) at the mean
+ * @param derivative J at the most probable point: one row a station, one column a doubt
+ * @param misfit (y − g)ᵀR⁻¹(y − g) at the most probable point
  * @param converged whether the steps came to rest
  */
 public record Update(
@@ -39,15 +39,19 @@ public record Update(
     private static final int STEPS = 8;
     private static final double SHORTEST = 0.02;
 
-    /** A step is nothing to speak of below this share of each doubt's spread before the test. */
-    private static final double STILL = 0.03;
-
     /**
-     * Nor is one that moves the factors by less than a quarter of their standard deviation after the test, in whatever
-     * direction: its square in the metric of the covariance (the Newton decrement). A derivative from a coarser mesh comes
-     * no nearer to where a finer one would rest.
+     * A step is nothing to speak of when it moves the factors by less than a quarter of their standard deviation after
+     * the test, in whatever direction: its square in the metric of the covariance (the Newton decrement). The last such
+     * step is taken without asking the model again. Never by their spread before the test: good gauges leave a
+     * hundredth of it.
      */
     private static final double WORTHLESS = 0.05;
+
+    /** A doubt known more closely than this (ln of the factor) runs straight over its range. */
+    private static final double STRAIGHT = 0.1;
+
+    /** A doubt whose whole range moves no reading by more than this share of its uncertainty bends nothing. */
+    private static final double UNSEEN = 0.3;
 
     /**
      * Finds the most probable factors.
@@ -73,7 +77,7 @@ public record Update(
         for (int round = 0; round < ROUNDS && !converged; round++) {
             j = model.derivative(theta);
             double[] left = move(y, g, j, weight, theta, doubts);
-            converged = largest(left, doubts) < STILL || quadratic(left, normal(j, weight, doubts)) < WORTHLESS;
+            converged = quadratic(left, normal(j, weight, doubts)) < WORTHLESS;
             double[][] following = MatrixUtils.createRealMatrix(j).getData();
             for (int step = 0; step < STEPS && !converged; step++) {
                 double[] move = move(y, g, following, weight, theta, doubts);
@@ -91,7 +95,7 @@ public record Update(
                     break;
                 }
                 broyden(following, minus(next, theta), minus(read, g));
-                boolean still = largest(minus(next, theta), doubts) < STILL / 3;
+                boolean still = quadratic(minus(next, theta), normal(following, weight, doubts)) < WORTHLESS / 10;
                 theta = next;
                 g = read;
                 objective = better;
@@ -100,17 +104,73 @@ public record Update(
                 }
             }
         }
-        RealMatrix covariance = inverse(normal(j, weight, doubts));
-        double[] unexplained = minus(y, g);
+        RealMatrix gaussian = inverse(normal(j, weight, doubts));
+        double[] centre = plus(theta, 1, move(y, g, j, weight, theta, doubts));
+        double[] bend = bend(measured, doubts, model, theta, j, gaussian);
+        Posterior posterior =
+                Posterior.of(measured, weight, new Posterior.Curves(theta, g, j, bend, doubts), centre, gaussian);
         return new Update(
                 List.copyOf(doubts),
-                theta,
-                covariance.getData(),
+                posterior.mean(),
+                posterior.covariance(),
                 before,
-                g,
+                model.read(posterior.mean()),
                 j,
-                quadratic(unexplained, weight),
+                quadratic(minus(y, g), weight),
                 converged);
+    }
+
+    /**
+     * How the readings bend with each doubt, see {@link Posterior}: asked of the model one standard deviation softer,
+     * where the doubt is known loosely enough for it to matter and the gauges see it at all.
+     */
+    private static double[] bend(
+            Measured measured,
+            List<Doubt> doubts,
+            TwistModel model,
+            double[] theta,
+            double[][] j,
+            RealMatrix gaussian) {
+        double[] bend = new double[theta.length];
+        for (int i = 0; i < bend.length; i++) {
+            Doubt doubt = doubts.get(i);
+            double deviation = Math.sqrt(gaussian.getEntry(i, i));
+            int clearest = 0;
+            double seen = 0;
+            for (int k = 0; k < j.length; k++) {
+                double here = Math.abs(j[k][i]) * deviation / measured.deviations()[k];
+                if (here > seen) {
+                    seen = here;
+                    clearest = k;
+                }
+            }
+            if (doubt.ofTheTest()) {
+                bend[i] = 0;
+            } else if (deviation < STRAIGHT || seen < UNSEEN) {
+                bend[i] = 1;
+            } else {
+                double change = model.change(theta, i, -deviation)[clearest];
+                bend[i] = bend(change / (-j[clearest][i] * deviation), deviation);
+            }
+        }
+        return bend;
+    }
+
+    /** κ between −1 and 1 with (e^(κσ) − 1)/(κσ) as told, by halving. */
+    private static double bend(double told, double deviation) {
+        double low = -1;
+        double high = 1;
+        for (int step = 0; step < 40; step++) {
+            double middle = (low + high) / 2;
+            double x = middle * deviation;
+            double here = Math.abs(x) < 1e-9 ? 1 : Math.expm1(x) / x;
+            if (here < told) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 
     /** Standard deviation of θ of a doubt after the test. */
@@ -196,14 +256,6 @@ public record Update(
             sum += left[k] * weighted[k];
         }
         return sum;
-    }
-
-    private static double largest(double[] step, List<Doubt> doubts) {
-        double largest = 0;
-        for (int i = 0; i < step.length; i++) {
-            largest = Math.max(largest, Math.abs(step[i]) / doubts.get(i).spread());
-        }
-        return largest;
     }
 
     private static double[] plus(double[] a, double length, double[] b) {

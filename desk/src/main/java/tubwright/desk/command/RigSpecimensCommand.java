@@ -15,6 +15,7 @@ import tubwright.desk.console.SpecimenSummary;
 import tubwright.desk.console.Terminal;
 import tubwright.desk.export.SpecimenJson;
 import tubwright.desk.work.RigWork;
+import tubwright.desk.work.UserMistake;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.rig.specimen.CouponReport;
 import tubwright.engine.rig.specimen.PanelReport;
@@ -58,6 +59,10 @@ final class RigSpecimensCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (!Files.exists(place)) {
+            throw new UserMistake(place + ": there is no such folder; the first word is the folder of the design, the"
+                    + " readings follow");
+        }
         Path folder = Files.isDirectory(place) ? place : place.toAbsolutePath().getParent();
         Path there = Files.exists(file) ? file : folder.resolve(file);
         if (!Files.exists(there)) {
@@ -65,7 +70,7 @@ final class RigSpecimensCommand implements Callable<Integer> {
         }
         SpecimenTest test = SpecimenReader.read(file.toString(), RigReadCommand.text(there));
         boolean bend = test.kind() == SpecimenTest.Kind.PANEL_BEND;
-        Optional<Laminate> laminate = test.zone().map(name -> RigWork.layupOf(place, name));
+        Optional<Laminate> laminate = test.zone().map(name -> layup(file, name));
         SpecimenAnswer answer = new SpecimenAnswer(
                 test,
                 bend ? Optional.of(PanelReport.of(test, laminate)) : Optional.empty(),
@@ -77,5 +82,13 @@ final class RigSpecimensCommand implements Callable<Integer> {
             SpecimenSummary.lines(terminal, answer).forEach(terminal::print);
         }
         return ExitCode.DONE;
+    }
+
+    private Laminate layup(Path readings, String zone) {
+        try {
+            return RigWork.layupOf(place, zone);
+        } catch (UserMistake e) {
+            throw new UserMistake(readings + ": " + e.getMessage());
+        }
     }
 }

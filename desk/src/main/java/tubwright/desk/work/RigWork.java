@@ -3,9 +3,11 @@ package tubwright.desk.work;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import tubwright.desk.answer.RigExplainAnswer;
 import tubwright.desk.answer.RigPlanAnswer;
@@ -18,9 +20,12 @@ import tubwright.engine.response.MassRollUp;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.Reserves;
 import tubwright.engine.response.Study;
+import tubwright.engine.rig.Gauge;
 import tubwright.engine.rig.Plausibility;
+import tubwright.engine.rig.Readings;
 import tubwright.engine.rig.ReadingsException;
 import tubwright.engine.rig.ScaleModel;
+import tubwright.engine.rig.Setup;
 import tubwright.engine.rig.TorsionReading;
 import tubwright.engine.rig.explain.Calibration;
 import tubwright.engine.rig.explain.Doubt;
@@ -43,6 +48,9 @@ import tubwright.numerics.solver.Solvers;
 
 /** Plans torsion tests, explains them and foretells the next tub. */
 public final class RigWork {
+    /** A gauge may stand on a bracket that sticks out of the tub by as much, m. */
+    private static final double BEYOND = 0.05;
+
     /** How much coarser the mesh for derivatives is. */
     static final double DERIVATIVE = 2;
 
@@ -89,6 +97,7 @@ public final class RigWork {
         return on(design, request, (variant, loading, size) -> {
             Tub tub = variant.tub();
             List<Doubt> doubts = withSpreads(Doubts.of(tub, loading), spreads);
+            checkStations(tub, reading.readings());
             listener.stage("how far the mesh may be off");
             double fine = stiffness(tub, loading, size, stop);
             Plausibility.against(reading.best().stiffness(), fine).ifPresent(words -> {
@@ -123,6 +132,32 @@ public final class RigWork {
                     version,
                     stamp);
         });
+    }
+
+    /** Refuses stations where the model has no tub: a slip of a unit or of the datum. */
+    private static void checkStations(Tub tub, Readings readings) {
+        double front = tub.shape().front();
+        double rear = tub.shape().rear();
+        String reach = ", but the tub reaches from x = " + Math.round(1000 * front) + " to " + Math.round(1000 * rear)
+                + " mm: check unit and datum";
+        List<String> faults = new ArrayList<>();
+        for (Gauge gauge : readings.gauges()) {
+            if (gauge.station() < front - BEYOND || gauge.station() > rear + BEYOND) {
+                faults.add(readings.source() + ":" + gauge.line() + ": the gauge \"" + gauge.name()
+                        + "\" is said to stand" + " at x = " + Math.round(1000 * gauge.station()) + " mm" + reach);
+            }
+        }
+        Setup setup = readings.setup();
+        Map<String, OptionalDouble> ends =
+                Map.of("held station", setup.heldStation(), "loaded station", setup.loadedStation());
+        ends.forEach((name, end) -> end.ifPresent(x -> {
+            if (x < front - BEYOND || x > rear + BEYOND) {
+                faults.add(readings.source() + ": \"" + name + "\" is " + Math.round(1000 * x) + " mm" + reach);
+            }
+        }));
+        if (!faults.isEmpty()) {
+            throw new ReadingsException(faults);
+        }
     }
 
     /**

@@ -31,7 +31,7 @@ import tubwright.desk.work.EngineWorkbench;
 /** A test planned, its form filled in, read, explained, and the next tub foretold: each step takes what the last one wrote. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class RigRoundTripTest {
-    private static final String DESIGN = """
+    static final String DESIGN = """
             tub: box
             shape:
               loft: ruled
@@ -353,5 +353,21 @@ class RigRoundTripTest {
         Path calibration = folder.resolve("rig/calibration.json");
         Files.writeString(calibration, "{\"factors\": 3}");
         assertTrue(rig("predict").err().contains("is no calibration that can be read"));
+    }
+
+    @Test
+    @Order(12)
+    void stationsWhereThereIsNoTubAreRefusedBeforeAnythingIsSolved() throws IOException {
+        String before = Files.readString(folder.resolve("rig/explained/answer.json"));
+        String filled = Files.readString(folder.resolve("filled.csv"));
+        Files.writeString(folder.resolve("far.csv"), filled.replace("150 mm", "5150 mm"));
+        Typed typed = Typed.on(new FakeBench(), "rig", "explain", folder.toString(), "far.csv");
+        assertEquals(1, typed.code(), typed.out());
+        assertTrue(typed.err().contains("is said to stand at x = 5150 mm"), typed.err());
+        assertTrue(typed.err().contains("the tub reaches from x = 0 to 1500 mm"), typed.err());
+        assertTrue(typed.err().matches("(?s).*far.csv:\\d+: the gauge.*"), typed.err());
+        assertTrue(typed.err().contains("\"loaded station\" is 5150 mm"), typed.err());
+        assertEquals(
+                before, Files.readString(folder.resolve("rig/explained/answer.json")), "what was explained is lost");
     }
 }

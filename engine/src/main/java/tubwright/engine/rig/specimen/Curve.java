@@ -13,9 +13,9 @@ import tubwright.engine.rig.statistics.LinearFit;
  * @param sizes in the order its kind of test has them, SI
  * @param load N, in the order read
  * @param movement m, or strain for a coupon
- * @param line of the file that declares the specimen
+ * @param place file and line that declare the specimen
  */
-public record Curve(String name, double[] sizes, double[] load, double[] movement, int line) {
+public record Curve(String name, double[] sizes, double[] load, double[] movement, String place) {
 
     /** Greatest load, N. */
     public double greatestLoad() {
@@ -57,19 +57,24 @@ public record Curve(String name, double[] sizes, double[] load, double[] movemen
         int[] used = java.util.stream.IntStream.rangeClosed(0, top)
                 .filter(i -> movement[i] >= low && movement[i] <= high)
                 .toArray();
-        return fit(used, String.format(java.util.Locale.ROOT, "between strains of %.4f and %.4f", low, high));
+        return fit(
+                used,
+                String.format(java.util.Locale.ROOT, "between strains of %.1f and %.1f %%", 100 * low, 100 * high));
     }
 
     private LinearFit fit(int[] used, String where) {
         if (used.length < 4) {
-            throw new ReadingsException("specimen " + name + ": only " + used.length + " readings lie " + where
-                    + "; a slope with its scatter needs at least 4");
+            throw new ReadingsException(place + ": specimen \"" + name + "\" has "
+                    + (used.length == 0
+                            ? "no reading"
+                            : used.length == 1 ? "only 1 reading" : "only " + used.length + " readings")
+                    + " " + where + "; a slope with its scatter needs at least 4");
         }
         double[] x = Arrays.stream(used).mapToDouble(i -> movement[i]).toArray();
         double[] y = Arrays.stream(used).mapToDouble(i -> load[i]).toArray();
         LinearFit line = LinearFit.line(x, y);
         if (!(line.coefficients()[1] > 0)) {
-            throw new ReadingsException("specimen " + name + ": load falls while it moves, " + where
+            throw new ReadingsException(place + ": specimen \"" + name + "\": load falls while it moves, " + where
                     + "; is the sign of the movement right?");
         }
         return line;

@@ -7,9 +7,12 @@ import java.util.Optional;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.quantity.Dimension;
+import tubwright.engine.quantity.Quantity;
 import tubwright.engine.rig.PanelBend;
 import tubwright.engine.rig.PanelBend.Split;
 import tubwright.engine.rig.PanelBend.Stiffness;
+import tubwright.engine.rig.ReadingsException;
 import tubwright.engine.rig.SandwichBeam;
 import tubwright.engine.rig.statistics.IllPosedException;
 import tubwright.engine.rig.statistics.LinearFit;
@@ -72,6 +75,7 @@ public record PanelReport(List<Panel> panels, Optional<Split> split, String whyN
             double span = curve.sizes()[0];
             double width = curve.sizes()[1];
             LinearFit line = curve.slopeBetweenLoads(LOW, HIGH);
+            test.rig().ifPresent(rig -> checkRig(curve, line.coefficients()[1], rig.stiffness()));
             Stiffness stiffness = PanelBend.without(
                     line.coefficients()[1],
                     new Contribution("scatter about the line", line.standardErrors()[1], line.degreesOfFreedom()),
@@ -99,8 +103,18 @@ public record PanelReport(List<Panel> panels, Optional<Split> split, String whyN
         }
         try {
             return new PanelReport(panels, Optional.of(split(panels, test.arrangement())), "");
-        } catch (tubwright.engine.rig.ReadingsException | IllPosedException e) {
+        } catch (ReadingsException | IllPosedException e) {
             return new PanelReport(panels, Optional.empty(), e.getMessage());
+        }
+    }
+
+    private static void checkRig(Curve curve, double asRead, double rig) {
+        if (rig <= asRead) {
+            throw new ReadingsException(curve.place() + ": specimen \"" + curve.name() + "\": the rig is said to be "
+                    + new Quantity(rig, Dimension.STIFFNESS).format("kN/mm", 4)
+                    + ", but panel and rig together were measured at "
+                    + new Quantity(asRead, Dimension.STIFFNESS).format("kN/mm", 4)
+                    + ": a rig in series cannot be the softer; check its unit");
         }
     }
 

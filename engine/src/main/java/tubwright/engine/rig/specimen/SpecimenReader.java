@@ -26,6 +26,9 @@ public final class SpecimenReader {
     private static final List<String> SETTINGS =
             List.of("test", "arrangement", "zone", "material", "rig stiffness", "specimen");
 
+    /** No laminate of a tub stretches further; a rubber band does. */
+    private static final double HIGHEST_STRAIN = 0.5;
+
     private final DataText file;
     private final Map<String, Line> settings = new LinkedHashMap<>();
     private final Map<String, Line> specimens = new LinkedHashMap<>();
@@ -173,7 +176,17 @@ public final class SpecimenReader {
             }
         }
         if (specimen < 0 || load < 0 || movement < 0) {
-            file.fault(header.number(), "the table needs the columns specimen, load and " + kind.movement());
+            file.fault(
+                    header.number(),
+                    "the table needs the columns specimen, load and " + kind.movement() + "; missing: "
+                            + String.join(
+                                    ", ",
+                                    java.util.stream.Stream.of(
+                                                    specimen < 0 ? "specimen" : "",
+                                                    load < 0 ? "load" : "",
+                                                    movement < 0 ? kind.movement() : "")
+                                            .filter(w -> !w.isEmpty())
+                                            .toList()));
         }
         if (specimens.isEmpty()) {
             file.fault(
@@ -196,6 +209,23 @@ public final class SpecimenReader {
                                         .orElse("; declare it above the table"));
                 continue;
             }
+            if (String.join(
+                                    "",
+                                    line.cells()
+                                            .subList(
+                                                    Math.min(
+                                                            header.cells().size(),
+                                                            line.cells().size()),
+                                                    line.cells().size()))
+                            .length()
+                    > 0) {
+                file.fault(
+                        line.number(),
+                        "the line has " + line.cells().size() + " cells under "
+                                + header.cells().size()
+                                + " columns; write a point for decimals, or part cells by semicolons");
+                continue;
+            }
             OptionalDouble force = file.number(line, line.cell(load));
             OptionalDouble moved = file.number(line, line.cell(movement));
             if (force.isPresent() && moved.isPresent()) {
@@ -204,6 +234,38 @@ public final class SpecimenReader {
             }
         }
         return curves(rows, kind);
+    }
+
+    /** Faults that no single cell shows: a sign turned, columns exchanged, a strain in millionths, a gauge stuck. */
+    private void plausible(Curve curve, int line, Kind kind) {
+        String who = "specimen \"" + curve.name() + "\": ";
+        double[] load = curve.load();
+        double[] moved = curve.movement();
+        if (load.length < 5) {
+            return;
+        }
+        double most = Arrays.stream(load).max().orElse(0);
+        double least = Arrays.stream(load).min().orElse(0);
+        double far = Arrays.stream(moved).max().orElse(0);
+        double near = Arrays.stream(moved).min().orElse(0);
+        if (most == least) {
+            file.fault(line, who + "the load never changes; were the columns exchanged?");
+        } else if (far == near) {
+            file.fault(line, who + "the " + kind.movement() + " never changes; was the gauge on it, and free to move?");
+        } else if (most <= 0 || -least > most) {
+            file.fault(line, who + "the load is negative; write the load that breaks the specimen as positive");
+        } else if (-near > far) {
+            file.fault(
+                    line,
+                    who + "the " + kind.movement() + " goes the other way than the load; turn its sign so that both"
+                            + " grow together");
+        } else if (kind == Kind.COUPON_TENSION && far > HIGHEST_STRAIN) {
+            file.fault(
+                    line,
+                    who + "the strain reaches " + String.format(Locale.ROOT, "%.0f", 100 * far)
+                            + " %, which no laminate bears; millionths are written as 1e-6 times the number under"
+                            + " \"strain [1]\", or their ten-thousandth part under \"strain [%]\"");
+        }
     }
 
     private List<Curve> curves(Map<String, List<double[]>> rows, Kind kind) {
@@ -226,7 +288,8 @@ public final class SpecimenReader {
                     sizes,
                     read.stream().mapToDouble(r -> r[0]).toArray(),
                     read.stream().mapToDouble(r -> r[1]).toArray(),
-                    line.number()));
+                    file.source() + ":" + line.number()));
+            plausible(result.getLast(), line.number(), kind);
         });
         return result;
     }

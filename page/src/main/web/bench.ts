@@ -105,8 +105,10 @@ export class Bench {
   }
 
   private async answered(): Promise<void> {
-    const answers = await this.ask.answers();
-    this.set({ answers });
+    const [answers, project] = await Promise.all([this.ask.answers(), this.ask.project()]);
+    // Variants that cannot be answered are told of by the project.
+    const before = this.state.project;
+    this.set({ answers, ...(before?.revision === project.revision && { project }) });
     await this.needFields();
   }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 import type { AnswerView, CaseView } from "./ask";
-import { answerOf, type BenchState } from "./state";
+import { answerOf, isCoarse, type BenchState } from "./state";
 import type { Tub } from "./geometry";
-import { figure, shown, text, unit, type Kind } from "./units";
+import { figure, full, shown, text, unit, type Kind, type Units } from "./units";
 
 /** Two variants in numbers and in words. */
 export function Differences({ state }: { state: BenchState }) {
@@ -14,7 +14,9 @@ export function Differences({ state }: { state: BenchState }) {
       <h2>Side by side</h2>
       {!a || !b || !ta || !tb ? (
         <p class="wait" role="status">
-          {names.filter((_, i) => ![a, b][i]).join(" and ") || "They"} {a || b ? "is" : "are"} still being computed.
+          {names.filter((_, i) => ![a, b][i]).length > 0
+            ? `Being computed: ${names.filter((_, i) => ![a, b][i]).join(", ")}.`
+            : "Their surfaces are being drawn."}
         </p>
       ) : (
         <>
@@ -46,7 +48,10 @@ export function Differences({ state }: { state: BenchState }) {
             </tbody>
           </table>
           <ul class="words plain">
-            {inWords(ta, tb, names, a, b).map((w) => (
+            {names.filter((n) => isCoarse(state, n)).map((n) => (
+              <li key={`coarse ${n}`}>numbers of {n} are of a coarse mesh, for a quick look</li>
+            ))}
+            {shortened(inWords(ta, tb, names, a, b, state.units)).map((w) => (
               <li key={w}>{w}</li>
             ))}
           </ul>
@@ -98,10 +103,48 @@ function rows(a: AnswerView, b: AnswerView, state: BenchState): Row[] {
   return result;
 }
 
+/** At most so many lines, and how many more there are. */
+function shortened(lines: string[]): string[] {
+  return lines.length <= LINES + 1 ? lines : [...lines.slice(0, LINES), `and ${lines.length - LINES} more differences`];
+}
+
+const LINES = 24;
+
 const when = (a: AnswerView) => new Date(a.stamp).toLocaleString();
 
+type Names = readonly [string, string];
+
+/** Whether they have the same shape, and which is larger. */
+function shapes(a: Tub, b: Tub, names: Names, units: Units): string[] {
+  const far = (i: number) => Math.abs(a.nodes[i] - b.nodes[i]) > 1e-6;
+  if (a.nodes.length === b.nodes.length && !a.nodes.some((_, i) => far(i))) return [];
+  const result: string[] = [];
+  ["long", "wide", "high"].forEach((word, i) => {
+    const [p, q] = [a, b].map((t) => t.high[i] - t.low[i]);
+    if (Math.abs(p - q) > 5e-4) result.push(`${names[0]} is ${full(p, "length", units)} ${word}, ${names[1]} ${full(q, "length", units)}`);
+  });
+  return result.length > 0 ? result : ["their surfaces are meshed differently: shape, pieces or zones are not the same everywhere"];
+}
+
+/** Which zones and patches carry other stacks. */
+function stacks(a: Tub, b: Tub, names: Names): string[] {
+  const codes = (t: Tub) =>
+    new Map(t.view.regions.map((r) => [[r.zone, ...r.patches].join(" under "), t.view.stacks[r.stack].code] as const));
+  const [ca, cb] = [codes(a), codes(b)];
+  const both = [...ca.keys()].filter((z) => cb.has(z));
+  const result = both.filter((z) => ca.get(z) !== cb.get(z)).map((z) => `${z}: ${ca.get(z)} against ${cb.get(z)}`);
+  if (both.length === ca.size && both.length === cb.size && result.length === 0) {
+    return ["every zone and patch has the same stack in both; joints are not compared here"];
+  }
+  [ca, cb].forEach((own, i) => {
+    const only = [...own.keys()].filter((z) => !both.includes(z));
+    if (only.length > 0) result.push(`only in ${names[i]}: ${only.slice(0, 4).join(", ")}${only.length > 4 ? ` and ${only.length - 4} more` : ""}`);
+  });
+  return result;
+}
+
 /** What differs, in words. */
-export function inWords(a: Tub, b: Tub, names: readonly [string, string], x: AnswerView, y: AnswerView): string[] {
+export function inWords(a: Tub, b: Tub, names: Names, x: AnswerView, y: AnswerView, units: Units): string[] {
   const result: string[] = [];
   if (x.revision !== y.revision) {
     result.push(`${names[0]} is of file ${x.revision.slice(0, 6)}, computed ${when(x)}; ${names[1]} of file ${y.revision.slice(0, 6)}, ${when(y)}`);
@@ -115,17 +158,7 @@ export function inWords(a: Tub, b: Tub, names: readonly [string, string], x: Ans
   if (pieces(a).join() !== pieces(b).join()) {
     result.push(`${names[0]} has ${pieces(a).length} pieces (${pieces(a).join(", ")}), ${names[1]} ${pieces(b).length} (${pieces(b).join(", ")})`);
   }
-  const codes = (t: Tub) => new Map(t.view.regions.filter((r) => r.patches.length === 0).map((r) => [r.zone, t.view.stacks[r.stack].code]));
-  const [ca, cb] = [codes(a), codes(b)];
-  const both = [...ca.keys()].filter((z) => cb.has(z));
-  for (const zone of both) {
-    if (ca.get(zone) !== cb.get(zone)) result.push(`${zone}: ${ca.get(zone)} against ${cb.get(zone)}`);
-  }
-  if (both.length === ca.size && both.length === cb.size && both.every((z) => ca.get(z) === cb.get(z))) {
-    result.push("every zone has the same stack in both; patches, joints and shape are not compared here");
-  }
-  const only = [...ca.keys()].filter((z) => !cb.has(z)).length;
-  if (only > 0 && both.length < ca.size) result.push(`${only} zones of ${names[0]} are divided otherwise in ${names[1]}`);
+  result.push(...shapes(a, b, names, units), ...stacks(a, b, names));
   if (x.reserves.length > 0 && y.reserves.length > 0) {
     const weak = (v: AnswerView) => `${v.reserves[0].zone} (${v.reserves[0].load})`;
     if (weak(x) !== weak(y)) result.push(`the lowest reserve factor is at ${weak(x)} in ${names[0]}, at ${weak(y)} in ${names[1]}`);

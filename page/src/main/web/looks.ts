@@ -48,8 +48,31 @@ export interface Known {
   mode?: Parcel<ShapeView> | undefined;
 }
 
+/** The ends of the ramps, the same for everything that is looked at side by side. */
+export interface Scale {
+  /** m. */
+  thickness: number;
+  /** J/m². */
+  energyLow: number;
+  energyHigh: number;
+  /** m. */
+  movement: number;
+}
+
+/** The scale on which all of these can be laid. */
+export function scaleOf(tubs: readonly Tub[], fields: readonly (Parcel<FieldsView> | undefined)[]): Scale {
+  const known = fields.flatMap((f) => (f ? [f.document] : []));
+  return {
+    thickness: Math.max(0, ...tubs.flatMap((t) => t.view.stacks.map((s) => s.thickness))),
+    energyLow: Math.min(...known.map((f) => f.energyLow)),
+    energyHigh: Math.max(...known.map((f) => f.energyHigh)),
+    movement: Math.max(0, ...known.map((f) => f.largest)),
+  };
+}
+
 /** Paints a tub; what is not known yet is left blank. */
-export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, answer, draft, ledger, mode }: Known): Painting {
+export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, known: Known, scale: Scale): Painting {
+  const { fields, answer, draft, ledger, mode } = known;
   const { regions, stacks } = tub.view;
   const region = (e: number) => regions[tub.regions[e]];
   switch (look) {
@@ -65,14 +88,14 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, 
     }
     case "thickness": {
       const values = stacks.map((s) => s.thickness);
-      const high = Math.max(...values);
+      const high = scale.thickness;
       return {
         of: (e) => ramp(values[region(e).stack] / high),
         legend: {
           title: `thickness, ${unit("length", units)}`,
           ticks: [0, 0.25, 0.5, 0.75, 1].map((at) => ({ at, text: figure(shown(at * high, "length", units), 2) })),
         },
-        says: () => undefined,
+        says: (e) => `${full(values[region(e).stack], "length", units, 3)} thick`,
       };
     }
     case "directions":
@@ -84,7 +107,7 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, 
     case "energy": {
       if (!fields) return nothing(blank);
       const energy = fields.floats("energy");
-      const { energyLow, energyHigh } = fields.document;
+      const { energyLow, energyHigh } = scale;
       const span = Math.log(energyHigh / energyLow);
       return {
         of: (e) => ramp(Math.log(Math.max(energy[e], energyLow) / energyLow) / span),
@@ -160,7 +183,7 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, { fields, 
     case "movement": {
       if (!fields) return nothing(blank);
       const u = fields.floats("displacements");
-      const largest = fields.document.largest;
+      const largest = scale.movement;
       const at = (e: number) => movement(tub, u, e);
       return {
         of: (e) => ramp(at(e) / largest),

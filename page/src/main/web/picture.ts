@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { BenchState } from "./state";
+import { isCoarse, type BenchState } from "./state";
 import { css, ramp } from "./colours";
 import type { Legend } from "./looks";
 import { named } from "./modes";
@@ -25,7 +25,8 @@ export async function picture(source: string, state: BenchState, legend: Legend 
   pen.font = "13px system-ui, sans-serif";
   const answer = state.answers.find((a) => a.variant === state.variant);
   const torsion = answer?.cases.find((c) => c.kind === "TORSION");
-  const facts = [torsion && full(torsion.stiffness, "twist", state.units), answer && full(answer.mass, "mass", state.units)];
+  const mesh = isCoarse(state, state.variant) ? "coarse mesh" : undefined;
+  const facts = [torsion && full(torsion.stiffness, "twist", state.units), answer && full(answer.mass, "mass", state.units), mesh];
   pen.fillText([...facts.filter(Boolean), `file ${state.project!.revision}`].join(" · "), 16, image.height + 50);
   if (legend?.ticks) {
     const left = canvas.width - 300;

@@ -2,7 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { ChangeRequest, DraftView, LedgerView, OwnerView, RowView } from "./ask";
 import type { Bench } from "./bench";
-import type { BenchState } from "./state";
+import { troubleOf, type BenchState } from "./state";
 import { drawnHeight, LayerDrawing, layerName } from "./stack";
 import { Tally } from "./tally";
 import { figure, full, shown, text, typed, unit, type Kind, type Units } from "./units";
@@ -21,7 +21,7 @@ export function Plies({ bench, state }: { bench: Bench; state: BenchState }) {
       <section class="card" aria-label="The plies">
         <h2>Plies</h2>
         <p class="wait" role="status">
-          The tub is being solved; its plies follow.
+          {troubleOf(state, state.variant) ? "The tub cannot be solved; its plies can be asked when it can." : "The tub is being solved; its plies follow."}
         </p>
       </section>
     );

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect } from "preact/hooks";
 import type { Bench } from "./bench";
-import type { BenchState } from "./state";
+import { coarseness, type BenchState } from "./state";
 import { Chapters, OpenChapter } from "./chapters";
 import { Differences } from "./differences";
 import { Hints } from "./hints";
 import { ReadingAt } from "./reading";
 import { Hatchings } from "./stack";
 import { useStore } from "./store";
+import { figure } from "./units";
 import { Title } from "./title";
 import { TubPlate } from "./tubplate";
 import { TwistChart } from "./twist";
@@ -73,6 +74,7 @@ function Broken({ words }: { words: string }) {
 
 function Notices({ bench, state }: { bench: Bench; state: BenchState }) {
   const { project, message, connected } = state;
+  const coarse = coarseness(state, state.variant);
   return (
     <div class="notices" aria-live="polite">
       {!connected && <p class="notice bad">The program does not answer. Is it still running? The page goes on trying.</p>}
@@ -86,6 +88,18 @@ function Notices({ bench, state }: { bench: Bench; state: BenchState }) {
           <pre>{project.problem.message}</pre>
         </div>
       )}
+      {coarse !== undefined && (
+        <p class="notice" data-test="quick">
+          A quick look: the mesh is {figure(coarse, 2)} times as coarse as the design asks for. Numbers that come of it are marked;
+          a run with mesh error puts better ones in their place.
+        </p>
+      )}
+      {project?.troubles.map((t) => (
+        <div key={t.variant} class="notice bad">
+          <p>“{t.variant}” cannot be solved:</p>
+          <pre>{t.words}</pre>
+        </div>
+      ))}
       {project?.logbookTrouble && <p class="notice">{project.logbookTrouble}</p>}
       {message && (
         <p class="notice bad">

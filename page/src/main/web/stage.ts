@@ -116,6 +116,11 @@ export class Stage {
     return this.pace.effort;
   }
 
+  /** Whether it moves; for tests. */
+  get moving(): boolean {
+    return this.swing !== undefined || this.stirred !== undefined;
+  }
+
   /** Draws now and says how long it took, ms; for measuring. */
   timed(moving = false): number {
     return this.render(moving);
@@ -138,7 +143,7 @@ export class Stage {
         const share = Math.sin(this.swing.phase);
         this.halves.forEach((half, i) => half.move(share * (this.swing!.scales[i] ?? 0)));
       }
-      const moving = this.swing !== undefined || this.stirred !== undefined;
+      const { moving } = this;
       const took = this.render(moving);
       if (moving) this.pace.moving(took);
       else this.pace.still(took, this.alone);

@@ -146,6 +146,23 @@ export function answerOf(state: BenchState, name: string | undefined): AnswerVie
   return state.answers.find((a) => a.variant === name) ?? state.stored[name ?? ""];
 }
 
+/** Why a variant has no answer, where it can have none. */
+export function troubleOf(state: BenchState, name: string): string | undefined {
+  return state.project?.troubles.find((t) => t.variant === name)?.words;
+}
+
+/** How many times the design's own mesh size the mesh of a variant is, where it is coarser. */
+export function coarseness(state: BenchState, name: string): number | undefined {
+  const view = state.tubs[name]?.view;
+  const times = view ? view.meshSize / view.designMeshSize : 1;
+  return times > 1.001 ? times : undefined;
+}
+
+/** Whether the answer of a variant is of a mesh coarser than the design asks for. */
+export function isCoarse(state: BenchState, name: string): boolean {
+  return coarseness(state, name) !== undefined && !answerOf(state, name)?.extrapolated;
+}
+
 /** Under which name fields are kept. */
 export function fieldKey(variant: string, loading: string): string {
   return `${variant}\n${loading}`;

@@ -2,7 +2,8 @@
 import { useState } from "preact/hooks";
 import type { LedgerView } from "./ask";
 import type { Bench } from "./bench";
-import type { BenchState } from "./state";
+import { Conflict } from "./conflict";
+import { coarseness, type BenchState } from "./state";
 import { between, figure, full, text, unit, type Kind, type Units } from "./units";
 
 const kindOf = (ledger: LedgerView): Kind => (ledger.kind === "TORSION" ? "twist" : "bend");
@@ -18,6 +19,11 @@ export function Tally({ bench, state, ledger }: { bench: Bench; state: BenchStat
   return (
     <div class="tally card" aria-live="polite">
       <h2>{draft && draft.words.length > 0 ? "Layup being tried" : "Layup as designed"}</h2>
+      {coarseness(state, state.variant) !== undefined && (
+        <p class="small">
+          <span class="coarse">coarse mesh</span>: bounds and exact values are those of this mesh
+        </p>
+      )}
       <dl>
         <div>
           <dt>mass</dt>
@@ -101,18 +107,7 @@ function Keep({ bench, state }: { bench: Bench; state: BenchState }) {
           {plain ? "Keep in the file" : `Write into "${state.variant}"`}
         </button>
       </form>
-      {kept && (
-        <details class="notice bad" open>
-          <summary>Not written: {kept.message}</summary>
-          <h3>The file as it now is</h3>
-          <pre tabIndex={0}>{kept.theirs}</pre>
-          <h3>What would have been written</h3>
-          <pre tabIndex={0}>{kept.ours}</pre>
-          <button type="button" onClick={() => bench.set({ kept: undefined })}>
-            Put away
-          </button>
-        </details>
-      )}
+      {kept && <Conflict bench={bench} kept={kept} />}
     </>
   );
 }

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 import type { AnswerView } from "./ask";
 import type { Bench } from "./bench";
-import type { BenchState } from "./state";
+import { isCoarse, troubleOf, type BenchState } from "./state";
 import { figure, shown, text, unit, type Kind } from "./units";
 import { Work } from "./work";
 
 /** Name, the figures that decide, and what is shown. */
 export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
   const project = state.project!;
-  const answer = state.answers.find((a) => a.variant === state.variant && a.revision === project.revision);
+  // While the file cannot be read, what is shown is from before.
+  const answer = state.answers.find((a) => a.variant === state.variant && (project.problem || a.revision === project.revision));
   const tub = state.tubs[state.variant];
   return (
     <header class="title">
@@ -21,55 +22,55 @@ export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
       <Figures state={state} answer={answer} mass={tub?.view.mass} />
       <div class="choices">
         <div class="shows">
-        <label>
-          showing
-          <select value={state.variant} onChange={(e) => void bench.show(e.currentTarget.value)} data-test="variant">
-            {project.variants.map((v) => (
-              <option key={v.name}>{v.name}</option>
-            ))}
-          </select>
-        </label>
-        <label>
-          beside
-          <select
-            value={state.beside ?? ""}
-            onChange={(e) => void bench.compare(e.currentTarget.value || undefined)}
-            data-test="beside"
-          >
-            <option value="">nothing</option>
-            {project.variants
-              .filter((v) => v.name !== state.variant)
-              .map((v) => (
+          <label>
+            showing
+            <select value={state.variant} onChange={(e) => void bench.show(e.currentTarget.value)} data-test="variant">
+              {project.variants.map((v) => (
                 <option key={v.name}>{v.name}</option>
               ))}
-            {state.runs.length > 0 && (
-              <optgroup label="from the logbook">
-                {state.runs.flatMap((r) =>
-                  r.names.map((n) => (
-                    <option key={n} value={n} title={r.words}>
-                      {n}, {new Date(r.stamp).toLocaleDateString()}
-                    </option>
-                  )),
-                )}
-              </optgroup>
-            )}
-          </select>
-        </label>
+            </select>
+          </label>
+          <label>
+            beside
+            <select
+              value={state.beside ?? ""}
+              onChange={(e) => void bench.compare(e.currentTarget.value || undefined)}
+              data-test="beside"
+            >
+              <option value="">nothing</option>
+              {project.variants
+                .filter((v) => v.name !== state.variant)
+                .map((v) => (
+                  <option key={v.name}>{v.name}</option>
+                ))}
+              {state.runs.length > 0 && (
+                <optgroup label="from the logbook">
+                  {state.runs.flatMap((r) =>
+                    r.names.map((n) => (
+                      <option key={n} value={n} title={r.words}>
+                        {n}, {new Date(r.stamp).toLocaleDateString()}
+                      </option>
+                    )),
+                  )}
+                </optgroup>
+              )}
+            </select>
+          </label>
         </div>
         <div class="acts">
-        <Run bench={bench} state={state} />
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => bench.set({ units: state.units === "SI" ? "inch-pound" : "SI" })}
-          aria-label={`${state.units}: units shown. Change to ${state.units === "SI" ? "inch-pound" : "SI"}`}
-          data-test="units"
-        >
-          {state.units}
-        </button>
-        <button type="button" class="quiet" onClick={() => bench.set({ dark: !state.dark })} data-test="tone">
-          {state.dark ? "light" : "dark"}
-        </button>
+          <Run bench={bench} state={state} />
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => bench.set({ units: state.units === "SI" ? "inch-pound" : "SI" })}
+            aria-label={`${state.units}: units shown. Change to ${state.units === "SI" ? "inch-pound" : "SI"}`}
+            data-test="units"
+          >
+            {state.units}
+          </button>
+          <button type="button" class="quiet" onClick={() => bench.set({ dark: !state.dark })} data-test="tone">
+            {state.dark ? "light" : "dark"}
+          </button>
         </div>
       </div>
     </header>
@@ -78,6 +79,13 @@ export function Title({ bench, state }: { bench: Bench; state: BenchState }) {
 
 function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerView | undefined; mass: number | undefined }) {
   const targets = state.project!.targets;
+  const trouble = troubleOf(state, state.variant);
+  const coarse = isCoarse(state, state.variant) && (
+    <span class="coarse" data-test="coarse">
+      {" "}
+      coarse mesh
+    </span>
+  );
   return (
     <dl class="figures">
       {answer?.cases.map((c) => {
@@ -85,7 +93,10 @@ function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerVie
         const target = targets.find((t) => t.what === (c.kind === "TORSION" ? "TORSIONAL_STIFFNESS" : "BENDING_STIFFNESS"));
         return (
           <div key={c.name}>
-            <dt>{c.name}</dt>
+            <dt>
+              {c.name}
+              {coarse}
+            </dt>
             <dd data-test={`figure-${c.name}`}>
               <b>{text(c.stiffness, kind, state.units)}</b>
               {c.error !== undefined && <span> ± {figure(shown(c.error, kind, state.units), 2)}</span>} {unit(kind, state.units)}
@@ -97,12 +108,12 @@ function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerVie
       {!answer && (
         <div>
           <dt>stiffness</dt>
-          <dd class="pending">being computed …</dd>
+          <dd class="pending">{trouble ? "cannot be computed" : "being computed …"}</dd>
         </div>
       )}
       {mass !== undefined && (
         <div>
-          <dt>mass</dt>
+          <dt>mass{coarse}</dt>
           <dd data-test="figure-mass">
             <b>{text(mass, "mass", state.units)}</b> {unit("mass", state.units)}
             {targets
@@ -115,7 +126,7 @@ function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerVie
       )}
       {answer && answer.reserves.length > 0 && (
         <div>
-          <dt>lowest reserve factor</dt>
+          <dt>lowest reserve factor{coarse}</dt>
           <dd>
             <b>{figure(answer.reserves[0].value, 3)}</b>
             <span class="standing">{answer.reserves[0].zone}</span>

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Bench } from "./bench";
-import { answerOf, type BenchState, fieldKey } from "./state";
+import { answerOf, fieldKey, isStored, type BenchState } from "./state";
 import { Canvas } from "./canvas";
 import type { Rgb } from "./colours";
 import { CaseChoice, CutChoice, PieceChoice } from "./handles";
 import { Key } from "./legend";
-import { LOOKS, paint, type Legend, type Painting } from "./looks";
+import { LOOKS, paint, scaleOf, type Legend, type Painting } from "./looks";
 import type { Scene, Tone } from "./half";
 import { Stage } from "./stage";
 import { mostAt, named } from "./modes";
@@ -65,24 +65,29 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
     return look === "mode" && known ? mode : undefined;
   };
   const tried = state.look === "tried" ? state.draft : undefined;
+  const scale = scaleOf(
+    shownVariants.map((v) => state.tubs[v]),
+    shownVariants.map((v) => state.fields[fieldKey(v, state.loading)]),
+  );
   const paintings: Painting[] = useMemo(
     () =>
-      shownVariants.map((v) =>
-        paint(state.tubs[v], state.look, state.units, BLANK[state.dark ? "dark" : "light"], {
+      shownVariants.map((v) => {
+        const known = {
           fields: state.fields[fieldKey(v, state.loading)],
           answer: answerOf(state, v),
           draft: v === state.draft?.variant ? state.draft : undefined,
           ledger: v === state.ledger?.variant ? state.ledger : undefined,
           mode: modeOf(v),
-        }),
-      ),
+        };
+        return paint(state.tubs[v], state.look, state.units, BLANK[state.dark ? "dark" : "light"], known, scale);
+      }),
     [state.tubs, state.look, state.units, state.dark, state.fields, state.loading, state.answers, state.stored, tried, state.mode, shownVariants.join("\n")],
   );
   const fieldsOf = (v: string) => (state.look === "mode" ? undefined : state.fields[fieldKey(v, state.loading)]);
+  // What stands side by side is drawn the same number of times out of shape.
   const scales = shownVariants.map((v) => {
-    const tub = state.tubs[v];
-    const drawn = state.magnify * REACH * (tub.high[0] - tub.low[0]);
-    const largest = modeOf(v) ? 1 : fieldsOf(v)?.document.largest;
+    const drawn = first ? state.magnify * REACH * (first.high[0] - first.low[0]) : 0;
+    const largest = modeOf(v) ? 1 : fieldsOf(v) && scale.movement;
     return largest === undefined ? 0 : drawn / Math.max(1e-12, largest);
   });
   const scenes: Scene[] = useMemo(
@@ -166,6 +171,7 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
         {shownVariants.length > 1 && shownVariants.map((v, i) => (
           <p key={v} class={`tag half${i}`}>
             {v}
+            {waits(state, v) && <span class="small" role="status"> {waits(state, v)}</span>}
           </p>
         ))}
       </Canvas>
@@ -203,6 +209,15 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
       </div>
     </div>
   );
+}
+
+/** Why a tub has no colours yet, in the looks that want its fields. */
+function waits(state: BenchState, name: string): string | undefined {
+  if (state.look !== "energy" && state.look !== "movement") return undefined;
+  if (state.fields[fieldKey(name, state.loading)]) return undefined;
+  const answer = answerOf(state, name);
+  if (answer && !answer.cases.some((c) => c.name === state.loading)) return `has no case “${state.loading}”`;
+  return isStored(state, name) ? "its fields are being solved from the design of that day …" : "is being solved …";
 }
 
 function describe(state: BenchState, legend: Legend | undefined): string {

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { CaseView } from "./ask";
 import type { BenchState } from "./state";
 import { ticks } from "./scale";
-import { figure, full, shown, unit } from "./units";
+import { figure, full, shown, typed, unit, type Units } from "./units";
 import { rulerOf } from "./view";
 
 /** Room left of the line for the scale, and below it for stations, pixels. */
@@ -30,6 +30,7 @@ export function TwistChart({ state }: { state: BenchState }) {
     .map((a) => ({ name: a.variant, torsion: a.cases.find((c) => c.twist && (c.name === state.loading || c.kind === "TORSION")) }))
     .filter((l): l is { name: string; torsion: CaseView } => l.torsion !== undefined)
     .sort((a, b) => Number(b.name === state.variant) - Number(a.name === state.variant));
+  const unitTorque = typed(1000, "torque", state.units);
   const { width, height } = size;
   const seen = state.view && rulerOf(state.view);
   const span = tub ? tub.high[0] - tub.low[0] : 1;
@@ -60,7 +61,8 @@ export function TwistChart({ state }: { state: BenchState }) {
   const top = Math.max(1e-12, ...all);
   const bottom = Math.min(0, ...all);
   const py = (v: number) => HEAD + ((top - v) / (top - bottom)) * (height - HEAD - FOOT);
-  const unitTorque = 1000;
+  const drawn = lines.map(({ torsion }, i) => torsion.twist!.stations.map((x, k) => ({ x: px(x), y: py(degrees[i][k]) })));
+  const places = named(drawn, width);
   return (
     <figure class="twist">
       <figcaption>
@@ -74,7 +76,7 @@ export function TwistChart({ state }: { state: BenchState }) {
         {lines.length === 0 ? (
           <p class="wait">The twist line follows when the tub has been solved.</p>
         ) : (
-          <svg width={width} height={height} role="img" aria-label={[words(lines), ...measuredWords(state)].join("; ")} data-test="twist">
+          <svg width={width} height={height} role="img" aria-label={[words(lines, state.units), ...measuredWords(state)].join("; ")} data-test="twist">
             {tub?.view.landmarks.map((m) => {
               const [a, b] = [px(m.from), px(m.to)].sort((p, q) => p - q);
               return m.wall ? (
@@ -98,20 +100,19 @@ export function TwistChart({ state }: { state: BenchState }) {
               </g>
             ))}
             {tub &&
-              stations(tub.low[0], tub.high[0]).map((x, i, all) => (
-                <text key={x} class="axis middle" x={px(x)} y={height - 6}>
-                  {x === 0 ? "0" : figure(shown(x, "length", state.units), 3)}
+              ticks(shown(tub.low[0], "length", state.units), shown(tub.high[0], "length", state.units), 9).map((t) => typed(t, "length", state.units)).map((x, i, all) => (
+                <text key={x} class={i === all.length - 1 && px(x) > width - 40 ? "axis end" : "axis middle"} x={Math.min(px(x), width - 4)} y={height - 6}>
+                  {Math.round(shown(x, "length", state.units))}
                   {i === all.length - 1 && ` ${unit("length", state.units)}`}
                 </text>
               ))}
             {lines.map(({ name, torsion }, i) => {
               const { stations: xs } = torsion.twist!;
               const d = xs.map((x, k) => `${k ? "L" : "M"}${px(x).toFixed(1)} ${py(degrees[i][k]).toFixed(1)}`).join("");
-              const where = Math.floor(xs.length * (0.3 + 0.07 * i));
               return (
                 <g key={name}>
                   <path class={`curve s${i % 4}`} d={d} />
-                  <text class={`name s${i % 4}`} x={px(xs[where]) + 6} y={py(degrees[i][where]) - 6}>
+                  <text class={`name middle s${i % 4}`} x={places[i].x} y={places[i].y}>
                     {name}
                   </text>
                 </g>
@@ -138,6 +139,43 @@ export function TwistChart({ state }: { state: BenchState }) {
   );
 }
 
+interface Point {
+  x: number;
+  y: number;
+}
+
+/** Where each line's name stands: above or below the line, where the others are farthest away. */
+function named(lines: readonly (readonly Point[])[], width: number): Point[] {
+  const had: Point[] = [];
+  return lines.map((line, i) => {
+    let best = { x: 0, y: 0, room: -Infinity };
+    for (const share of [0.12, 0.18, 0.24, 0.3, 0.36, 0.42, 0.48, 0.54, 0.6]) {
+      const x = share * width;
+      const own = heightAt(line, x);
+      if (own === undefined) continue;
+      const others = lines.filter((_, k) => k !== i).flatMap((l) => heightAt(l, x) ?? []);
+      for (const under of [false, true]) {
+        const y = own + (under ? 16 : -7);
+        const clash = had.some((p) => Math.abs(p.x - x) < 110 && Math.abs(p.y - y) < 16);
+        const crossed = [-36, -18, 18, 36].some((dx) => Math.abs((heightAt(line, x + dx) ?? y) - (y - 4)) < 9);
+        const air = Math.min(60, ...others.map((o) => Math.abs(o - (y - 4)))) - (crossed ? 50 : 0);
+        const room = air - (y < HEAD + 10 ? 100 : 0) - (clash ? 60 : 0) + 10 * share;
+        if (room > best.room) best = { x, y, room };
+      }
+    }
+    had.push(best);
+    return best;
+  });
+}
+
+function heightAt(line: readonly Point[], x: number): number | undefined {
+  for (let k = 1; k < line.length; k++) {
+    const [p, q] = [line[k - 1], line[k]];
+    if (Math.min(p.x, q.x) <= x && x <= Math.max(p.x, q.x) && p.x !== q.x) return p.y + ((x - p.x) / (q.x - p.x)) * (q.y - p.y);
+  }
+  return undefined;
+}
+
 const deg = (perTorque: number) => (perTorque * 180) / Math.PI;
 
 /** The measured line for whoever cannot see it. */
@@ -155,15 +193,8 @@ function at(xs: number[], ys: number[], x: number): number {
   return ys[ys.length - 1];
 }
 
-function stations(low: number, high: number): number[] {
-  const step = high - low > 3 ? 0.5 : 0.25;
-  const result: number[] = [];
-  for (let x = Math.ceil(low / step) * step; x <= high + 1e-9; x += step) result.push(x);
-  return result;
-}
-
 /** The chart for whoever cannot see it. */
-function words(lines: { name: string; torsion: CaseView }[]): string {
+function words(lines: { name: string; torsion: CaseView }[], units: Units): string {
   return lines
     .map(({ name, torsion }) => {
       const { stations: xs, slopes } = torsion.twist!;
@@ -171,7 +202,7 @@ function words(lines: { name: string; torsion: CaseView }[]): string {
       slopes.forEach((s, i) => {
         if (xs[i] > torsion.frontStation && xs[i] < torsion.rearStation && Math.abs(s) > Math.abs(slopes[steepest])) steepest = i;
       });
-      return `${name} twists most at station ${figure(1e3 * xs[steepest], 3)} mm`;
+      return `${name} twists most at station ${full(xs[steepest], "length", units, 3)}`;
     })
     .join("; ");
 }

@@ -93,6 +93,9 @@ final class PageCommand implements Callable<Integer> {
             terminal.print(
                     "  " + project.view().tub() + " lies on the bench. Open the address in a browser on this machine;");
             terminal.print("  Ctrl-C puts everything away.");
+            if (quick) {
+                terminal.print("  A mesh twice as coarse: for a quick look. The page marks every number that comes of it.");
+            }
             if (!PageServer.hasPage()) {
                 terminal.say(
                         "tubwright: the page itself was not built: Node.js 20.19 or newer with npm was not found at"

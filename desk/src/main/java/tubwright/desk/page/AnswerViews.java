@@ -68,8 +68,12 @@ final class AnswerViews {
         };
     }
 
-    /** The fields of one case. */
-    static byte[] fields(VariantAnswer answer, CaseAnswer of, String revision) {
+    /**
+     * The fields of one case.
+     *
+     * @param name by which the page knows the variant
+     */
+    static byte[] fields(String name, VariantAnswer answer, CaseAnswer of, String revision) {
         double[] u = of.fields().displacements();
         int nodes = answer.mesh().nodeCount();
         double[] moved = new double[3 * nodes];
@@ -83,7 +87,7 @@ final class AnswerViews {
         }
         EnergyScale scale = EnergyScale.of(answer.mesh(), of.fields().energyDensities());
         return new BinaryDocument(
-                        new FieldsView(answer.variant(), revision, of.name(), scale.low(), scale.high(), largest))
+                        new FieldsView(name, revision, of.name(), scale.low(), scale.high(), largest))
                 .floats("displacements", moved)
                 .floats("energy", of.fields().energyDensities())
                 .bytes();

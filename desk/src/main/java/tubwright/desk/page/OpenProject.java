@@ -62,7 +62,7 @@ public final class OpenProject implements AutoCloseable {
             throw snapshot.trouble().orElseThrow();
         }
         logbook = Logbook.open(folder().resolve("runs"));
-        stored = new StoredRuns(logbook, meshSize);
+        stored = new StoredRuns(logbook, meshSize, queue);
         run = new WholeRun(this, stored, queue, version, this::tell);
         exchange = new ExchangeBook(this, queue, version, this::tell);
         modes = new ModesBook(this, queue, this::tell);
@@ -154,6 +154,7 @@ public final class OpenProject implements AutoCloseable {
                 design.map(d -> d.warnings().stream().map(Object::toString).toList())
                         .orElse(List.of()),
                 snapshot.trouble().map(OpenProject::problem),
+                Optional.ofNullable(workings).map(Workings::troubles).orElse(List.of()),
                 logbook.trouble(),
                 version,
                 RunAnswer.CAUTION);
@@ -197,9 +198,11 @@ public final class OpenProject implements AutoCloseable {
                 : workings().surface(variant).bytes();
     }
 
-    /** The fields of a case, {@link FieldsView} with arrays. */
+    /** The fields of a case of a variant or of a stored run's, {@link FieldsView} with arrays. */
     public byte[] fields(String variant, String loading) {
-        return workings().fields(variant, loading);
+        return StoredRuns.isName(variant)
+                ? stored.fields(variant, loading)
+                : workings().fields(variant, loading);
     }
 
     /** The answers that are ready. */
@@ -431,6 +434,7 @@ public final class OpenProject implements AutoCloseable {
     @Override
     public void close() {
         watch.close();
+        stored.close();
         run.stop();
         exchange.stop();
         modes.stop();

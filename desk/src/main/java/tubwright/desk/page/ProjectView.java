@@ -26,6 +26,9 @@ public record ProjectView(
         @Meaning("what is wrong with the file, where it cannot be read")
         Optional<ProblemView> problem,
 
+        @Meaning("variants that have no answer, and why")
+        List<TroubleView> troubles,
+
         @Meaning("what keeps the logbook from being kept, where something does")
         Optional<String> logbookTrouble,
 
@@ -54,6 +57,12 @@ public record ProjectView(
         BENDING_STIFFNESS,
         MASS
     }
+
+    /** Why a variant has no answer. */
+    @Meaning("Why a variant has no answer")
+    public record TroubleView(
+            @Meaning("whose") String variant,
+            @Meaning("what is wrong, and what would be right") String words) {}
 
     /** Why the file cannot be read. */
     @Meaning("Why the file cannot be read")

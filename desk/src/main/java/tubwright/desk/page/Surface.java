@@ -54,6 +54,7 @@ record Surface(Structure structure, byte[] bytes) {
                 name,
                 revision,
                 meshSize,
+                tub.meshSize(),
                 mass.whole().mass(),
                 pieces(mass),
                 regions,

@@ -8,7 +8,11 @@ import java.util.List;
 public record TubView(
         @Meaning("whose") String variant,
         @Meaning("of the file it was made from") String revision,
-        @Meaning("m") double meshSize,
+        @Meaning("of the mesh that is shown and solved, m") double meshSize,
+
+        @Meaning("that the design asks for, m; answers of a coarser mesh are for a quick look")
+        double designMeshSize,
+
         @Meaning("kg") double mass,
         @Meaning("kg, by piece") List<PieceView> pieces,
 

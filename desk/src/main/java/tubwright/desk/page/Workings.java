@@ -11,6 +11,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 import tubwright.desk.work.TrimWork;
@@ -130,13 +131,21 @@ final class Workings implements AutoCloseable {
         return Optional.ofNullable(troubles.get(variant));
     }
 
+    /** Every variant that has no answer, and why, in the order of the design. */
+    List<ProjectView.TroubleView> troubles() {
+        return design.variants().stream()
+                .filter(v -> troubles.containsKey(v.name()))
+                .map(v -> new ProjectView.TroubleView(v.name(), troubles.get(v.name())))
+                .toList();
+    }
+
     /** Fields of one case. */
     byte[] fields(String name, String loading) {
         VariantAnswer answer = Optional.ofNullable(answers.get(variant(name).name()))
                 .orElseThrow(() -> new UserMistake(trouble(name).orElse("\"" + name + "\" is still being computed")));
         CaseAnswer of = AnswerViews.named(answer, loading)
                 .orElseThrow(() -> new UserMistake("there is no case \"" + loading + "\" in \"" + name + "\""));
-        return AnswerViews.fields(answer, of, revision);
+        return AnswerViews.fields(name, answer, of, revision);
     }
 
     /** The variant solved and kept at hand; waits for it. */
@@ -155,20 +164,8 @@ final class Workings implements AutoCloseable {
             if (closed || answers.containsKey(name)) {
                 return;
             }
-            Progress untilClosed = new Progress() {
-                @Override
-                public void step(String variant, String step, double meshSize, int done, int all) {}
-
-                @Override
-                public boolean cancelled() {
-                    return closed;
-                }
-            };
             try {
-                Tub tub = variant(name).tub();
-                double factor = meshSize(name) / tub.meshSize();
-                Study study = new Study(Solvers.best(), List.of(factor), untilClosed);
-                VariantAnswer own = study.answer(List.of(tub)).getFirst();
+                VariantAnswer own = solve(variant(name).tub(), meshSize(name), () -> closed);
                 answers.put(name, own);
                 String stamp = Instant.now().truncatedTo(ChronoUnit.SECONDS).toString();
                 // A whole run may have been quicker, and knows more.
@@ -181,6 +178,27 @@ final class Workings implements AutoCloseable {
                 tell(Happening.What.ANSWERS, name);
             }
         });
+    }
+
+    /**
+     * Answers all cases of a tub on the one mesh that the page draws.
+     *
+     * @param meshSize m
+     * @param cancelled asked now and then
+     * @throws CancellationException where it said so
+     */
+    static VariantAnswer solve(Tub tub, double meshSize, BooleanSupplier cancelled) {
+        Progress untilCancelled = new Progress() {
+            @Override
+            public void step(String variant, String step, double meshSize, int done, int all) {}
+
+            @Override
+            public boolean cancelled() {
+                return cancelled.getAsBoolean();
+            }
+        };
+        Study study = new Study(Solvers.best(), List.of(meshSize / tub.meshSize()), untilCancelled);
+        return study.answer(List.of(tub)).getFirst();
     }
 
     private CompletableFuture<Trial> trial(String name, Queue.Want want) {

@@ -4,13 +4,18 @@ package tubwright.desk.page;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tubwright.desk.logbook.Logbook;
@@ -50,8 +55,9 @@ class StoredRunsTest {
 
     @Test
     void isRememberedWithItsAnswersAndItsTub() {
-        try (Logbook book = Logbook.open(folder)) {
-            StoredRuns runs = new StoredRuns(book, size -> 3 * size);
+        try (Queue queue = new Queue();
+                Logbook book = Logbook.open(folder);
+                StoredRuns runs = new StoredRuns(book, size -> 3 * size, queue)) {
             book.add(Logbook.Kind.RUN, "a run of an older program, which kept its words alone", "r");
             runs.keep("as designed: 12 200 N·m/deg", "r", List.of(answer("as designed")), Template.text("Trial"));
             assertEquals(1, runs.list().size(), "a line without answers is no run that can be compared");
@@ -70,9 +76,36 @@ class StoredRunsTest {
     }
 
     @Test
+    void isSolvedAnewForItsFieldsFromTheDesignAsItStoodThen() {
+        try (Queue queue = new Queue();
+                Logbook book = Logbook.open(folder);
+                StoredRuns runs = new StoredRuns(book, size -> 3 * size, queue)) {
+            runs.keep("as designed", "r", List.of(answer("as designed")), Template.text("Trial"));
+            String thicker = Template.text("Trial").replace("core thickness: 15 mm", "core thickness: 40 mm");
+            assertNotEquals(Template.text("Trial"), thicker);
+            runs.keep("as designed", "s", List.of(answer("as designed")), thicker);
+            double plain = largest(runs.fields("run 1: as designed", "torsion"));
+            double thick = largest(runs.fields("run 2: as designed", "torsion"));
+            assertTrue(plain > 0 && plain < 0.1, "a tub under its couple moves millimetres, not " + plain + " m");
+            assertTrue(thick < plain, "a thicker core moves less: " + thick + " against " + plain);
+            UserMistake none = assertThrows(UserMistake.class, () -> runs.fields("run 1: as designed", "tension"));
+            assertTrue(none.getMessage().contains("tension"), none.getMessage());
+        }
+    }
+
+    private static double largest(byte[] fields) {
+        int length = ByteBuffer.wrap(fields).order(ByteOrder.LITTLE_ENDIAN).getInt(4);
+        String head = new String(fields, 8, length, StandardCharsets.UTF_8);
+        Matcher found = Pattern.compile("\"largest\":([0-9.E-]+)").matcher(head);
+        assertTrue(found.find(), head);
+        return Double.parseDouble(found.group(1));
+    }
+
+    @Test
     void thatIsNotThereOrCannotBeReadIsSaidSo() {
-        try (Logbook book = Logbook.open(folder)) {
-            StoredRuns runs = new StoredRuns(book, size -> 3 * size);
+        try (Queue queue = new Queue();
+                Logbook book = Logbook.open(folder);
+                StoredRuns runs = new StoredRuns(book, size -> 3 * size, queue)) {
             runs.keep("as designed", "r", List.of(answer("as designed")), "tbu: Trial\n");
             String name = runs.list().getFirst().names().getFirst();
             UserMistake grown = assertThrows(UserMistake.class, () -> runs.surface(name));

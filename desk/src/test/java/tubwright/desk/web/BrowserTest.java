@@ -31,8 +31,6 @@ class BrowserTest {
     /** Multiple of the design's mesh size: what is tested is the page. */
     private static final double COARSER = 2;
 
-    private static final double FINER = 1.4;
-
     @TempDir
     Path folder;
 
@@ -53,9 +51,9 @@ class BrowserTest {
                 .orElse("-");
         Path out = folder.resolve("steps.jsonl");
         Path err = folder.resolve("err.log");
-        // Pictures in the documents are taken on a finer mesh.
+        // Pictures in the documents are taken on the design's own mesh, which takes its time.
         try (OpenProject project =
-                        new OpenProject(place, size -> pictures.equals("-") ? COARSER * size : FINER * size, "test");
+                        new OpenProject(place, size -> pictures.equals("-") ? COARSER * size : size, "test");
                 PageServer server = new PageServer(project, 0)) {
             Process script = new ProcessBuilder(
                             "node",
@@ -67,7 +65,7 @@ class BrowserTest {
                     .redirectOutput(out.toFile())
                     .redirectError(err.toFile())
                     .start();
-            if (!script.waitFor(30, TimeUnit.MINUTES)) {
+            if (!script.waitFor(pictures.equals("-") ? 30 : 60, TimeUnit.MINUTES)) {
                 script.descendants().forEach(ProcessHandle::destroyForcibly);
                 script.destroyForcibly();
             }
@@ -86,7 +84,7 @@ class BrowserTest {
                 }
             }));
         }
-        assertTrue(tests.size() >= 23, () -> "only " + tests.size() + " steps were made: " + text(err));
+        assertTrue(tests.size() >= 30, () -> "only " + tests.size() + " steps were made: " + text(err));
         return tests;
     }
 

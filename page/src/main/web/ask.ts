@@ -143,7 +143,9 @@ export class Ask {
       init.body = JSON.stringify(how.body);
     }
     if (how.signal) init.signal = how.signal;
-    const response = await fetch(query ? `${path}?${query}` : path, init);
+    const response = await fetch(query ? `${path}?${query}` : path, init).catch(() => {
+      throw new Error("The program did not answer, so nothing was done.");
+    });
     if (!response.ok) {
       const text = await response.text();
       let message = text;

@@ -5,7 +5,7 @@ import { Exchange } from "./exchange";
 import { Logbook } from "./logbook";
 import { Modes } from "./modes";
 import { Plies } from "./plies";
-import type { BenchState } from "./state";
+import { coarseness, type BenchState } from "./state";
 import { TorsionTest } from "./test";
 
 interface ChapterProps {
@@ -48,5 +48,15 @@ export function Chapters({ bench, state }: ChapterProps) {
 /** The chapter that is open. */
 export function OpenChapter({ bench, state }: ChapterProps) {
   const open = CHAPTERS.find((c) => c.key === state.chapter) ?? CHAPTERS[0];
-  return <open.View bench={bench} state={state} />;
+  const coarse = open.key !== "log" && coarseness(state, state.variant) !== undefined;
+  return (
+    <>
+      {coarse && (
+        <p class="small">
+          <span class="coarse">coarse mesh</span>: what is computed here is of this mesh, for a quick look
+        </p>
+      )}
+      <open.View bench={bench} state={state} />
+    </>
+  );
 }

@@ -110,7 +110,7 @@ function Owner({ bench, state, ledger, draft, alike, owner }: OwnerProps) {
               ledger={ledger}
               owner={owner}
               place={i + 1}
-              now={edited?.layers[i] ?? { count: 1, degrees: layer.degrees, thickness: layer.thickness }}
+              now={edited?.layers[i] ?? { count: 1, degrees: layer.degrees, thickness: layer.thickness, material: layer.material }}
               alike={alike}
             />
           ))}
@@ -126,13 +126,14 @@ interface LayerProps {
   ledger: LedgerView;
   owner: OwnerView;
   place: number;
-  now: { count: number; degrees: number; thickness: number };
+  now: DraftView["edited"][number]["layers"][number];
   alike: boolean;
 }
 
 function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps) {
   const designed = owner.stack.layers[place - 1];
-  const layer = { ...designed, degrees: now.degrees, thickness: now.thickness };
+  const kind = ledger.cores.find((c) => c.name === now.material)?.kind ?? designed.kind;
+  const layer = { ...designed, kind, degrees: now.degrees, thickness: now.thickness };
   const row = ledger.rows.find((r) => r.owner === owner.name && r.place === place);
   const core = layer.kind === "HONEYCOMB" || layer.kind === "FOAM";
   const film = layer.kind === "FILM";
@@ -152,6 +153,9 @@ function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps
       </span>
       {!film && (
         <span class="acts">
+          {core ? (
+            <CoreChoice ledger={ledger} now={now.material} designed={designed.material} owner={owner.name} units={state.units} onChange={(material) => change({ material })} />
+          ) : null}
           {core ? (
             <label>
               <input
@@ -206,6 +210,37 @@ function LayerRow({ bench, state, ledger, owner, place, now, alike }: LayerProps
         </span>
       )}
     </li>
+  );
+}
+
+interface CoreProps {
+  ledger: LedgerView;
+  now: string;
+  designed: string;
+  owner: string;
+  units: Units;
+  onChange(material: string): void;
+}
+
+/** Which core is laid; lightest first, for that is what they are chosen by. */
+function CoreChoice({ ledger, now, designed, owner, units, onChange }: CoreProps) {
+  const cores = [...ledger.cores].sort((a, b) => a.density - b.density);
+  return (
+    <select
+      class="core"
+      aria-label={`Core of ${owner}`}
+      title={now}
+      value={now}
+      onChange={(e) => onChange(e.currentTarget.value)}
+      data-test={`material-${owner}`}
+    >
+      {cores.map((c) => (
+        <option key={c.name} value={c.name}>
+          {c.name}, {full(c.density, "volumeMass", units, 3)}
+          {c.name === designed ? " (as designed)" : ""}
+        </option>
+      ))}
+    </select>
   );
 }
 

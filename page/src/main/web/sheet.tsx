@@ -54,7 +54,14 @@ export function Sheet({ bench }: { bench: Bench }) {
           <OpenChapter bench={bench} state={state} />
         </aside>
       </main>
-      <footer class="caution">{state.project.caution}</footer>
+      <footer class="caution">
+        <span>{state.project.caution}</span>
+        {!state.hints && (
+          <button type="button" class="quiet" onClick={() => bench.set({ hints: true })} data-test="hints">
+            first steps
+          </button>
+        )}
+      </footer>
     </div>
   );
 }

@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { LedgerView } from "./ask";
 import type { Bench } from "./bench";
 import { Conflict } from "./conflict";
-import { coarseness, type BenchState } from "./state";
+import type { BenchState } from "./state";
 import { between, figure, full, text, unit, type Kind, type Units } from "./units";
 
 const kindOf = (ledger: LedgerView): Kind => (ledger.kind === "TORSION" ? "twist" : "bend");
@@ -19,11 +19,6 @@ export function Tally({ bench, state, ledger }: { bench: Bench; state: BenchStat
   return (
     <div class="tally card" aria-live="polite">
       <h2>{draft && draft.words.length > 0 ? "Layup being tried" : "Layup as designed"}</h2>
-      {coarseness(state, state.variant) !== undefined && (
-        <p class="small">
-          <span class="coarse">coarse mesh</span>: bounds and exact values are those of this mesh
-        </p>
-      )}
       <dl>
         <div>
           <dt>mass</dt>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { CaseView } from "./ask";
-import type { BenchState } from "./state";
+import { isCoarse, type BenchState } from "./state";
 import { ticks } from "./scale";
 import { figure, full, shown, typed, unit, type Units } from "./units";
 import { rulerOf } from "./view";
@@ -69,6 +69,12 @@ export function TwistChart({ state }: { state: BenchState }) {
         <h2>Twist line</h2>
         <span>
           degrees for {figure(shown(unitTorque, "torque", state.units), 3)} {unit("torque", state.units)}, against the held end
+          {isCoarse(state, state.variant) && (
+            <>
+              {"; "}
+              <span class="coarse">coarse mesh</span>
+            </>
+          )}
           {!seen && "; turn the tub towards its side to line it up with this"}
         </span>
       </figcaption>

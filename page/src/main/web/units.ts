@@ -21,6 +21,7 @@ const UNITS = {
   length: { SI: { text: "mm", si: 1e-3 }, "inch-pound": { text: "in", si: INCH } },
   area: { SI: { text: "m²", si: 1 }, "inch-pound": { text: "ft²", si: FOOT * FOOT } },
   arealMass: { SI: { text: "kg/m²", si: 1 }, "inch-pound": { text: "lb/ft²", si: POUND / (FOOT * FOOT) } },
+  volumeMass: { SI: { text: "kg/m³", si: 1 }, "inch-pound": { text: "lb/ft³", si: POUND / FOOT ** 3 } },
   density: { SI: { text: "J/m²", si: 1 }, "inch-pound": { text: "ft·lbf/ft²", si: (POUND_FORCE * FOOT) / (FOOT * FOOT) } },
   torque: { SI: { text: "N·m", si: 1 }, "inch-pound": { text: "lbf·ft", si: POUND_FORCE * FOOT } },
   work: { SI: { text: "J", si: 1 }, "inch-pound": { text: "ft·lbf", si: POUND_FORCE * FOOT } },

@@ -94,7 +94,8 @@ final class PageCommand implements Callable<Integer> {
                     "  " + project.view().tub() + " lies on the bench. Open the address in a browser on this machine;");
             terminal.print("  Ctrl-C puts everything away.");
             if (quick) {
-                terminal.print("  A mesh twice as coarse: for a quick look. The page marks every number that comes of it.");
+                terminal.print(
+                        "  A mesh twice as coarse: for a quick look. The page marks every number that comes of it.");
             }
             if (!PageServer.hasPage()) {
                 terminal.say(

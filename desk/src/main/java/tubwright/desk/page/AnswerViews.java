@@ -86,8 +86,7 @@ final class AnswerViews {
                             Math.pow(moved[3 * n], 2) + Math.pow(moved[3 * n + 1], 2) + Math.pow(moved[3 * n + 2], 2)));
         }
         EnergyScale scale = EnergyScale.of(answer.mesh(), of.fields().energyDensities());
-        return new BinaryDocument(
-                        new FieldsView(name, revision, of.name(), scale.low(), scale.high(), largest))
+        return new BinaryDocument(new FieldsView(name, revision, of.name(), scale.low(), scale.high(), largest))
                 .floats("displacements", moved)
                 .floats("energy", of.fields().energyDensities())
                 .bytes();

@@ -50,7 +50,8 @@ public record DraftView(
     public record LayerState(
             @Meaning("0 when switched off, 2 when doubled") int count,
             @Meaning("its direction, degrees") double degrees,
-            @Meaning("m") double thickness) {}
+            @Meaning("m") double thickness,
+            @Meaning("name of its material") String material) {}
 
     /** A change asked for. */
     @Meaning("A change of one layer")
@@ -62,7 +63,8 @@ public record DraftView(
 
             @Meaning("0 switches it off, 2 doubles it") Optional<Integer> count,
             @Meaning("turns it, degrees") Optional<Double> degrees,
-            @Meaning("another thickness of a core, m") Optional<Double> thickness) {}
+            @Meaning("another thickness of a core, m") Optional<Double> thickness,
+            @Meaning("another core, by its name") Optional<String> material) {}
 
     /** Changes made in one step. */
     @Meaning("Changes made in one step")

@@ -15,6 +15,7 @@ import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.laminate.LayupAdvice;
 import tubwright.engine.laminate.LayupPractice;
+import tubwright.engine.material.Material;
 import tubwright.engine.trim.Layup;
 import tubwright.engine.trim.Owner;
 
@@ -88,9 +89,16 @@ record Edits(SortedMap<Spot, Made> made) {
         if (!(thickness > 0 && thickness <= 0.2)) {
             throw new UserMistake("a core is thicker than 0 and at most 200 mm thick");
         }
+        if (change.material().isPresent() && designed.role() != LayerRole.CORE) {
+            throw new UserMistake("only a core can be made of something else here; write another ply into the design file");
+        }
+        Material material = was.layer.material();
+        if (change.material().isPresent()) {
+            material = Cores.named(nominal, change.material().get());
+        }
         boolean turned = Math.abs(degrees - designed.degrees()) > 1e-9;
         double angle = turned ? Math.toRadians(degrees) : designed.angle();
-        Made is = new Made(count, new Layer(designed.material(), thickness, angle, designed.role()));
+        Made is = new Made(count, new Layer(material, thickness, angle, designed.role()));
         TreeMap<Spot, Made> next = new TreeMap<>(made);
         if (is.equals(new Made(1, designed))) {
             next.remove(spot);
@@ -201,6 +209,9 @@ record Edits(SortedMap<Spot, Made> made) {
                 told.add(Figures.significant(1e3 * is.layer.thickness(), 3, "") + " mm instead of "
                         + Figures.significant(1e3 * designed.thickness(), 3, ""));
             }
+            if (is.count > 0 && !is.layer.material().equals(designed.material())) {
+                told.add(is.layer.material().name() + " in its place");
+            }
             words.add(name + ": " + String.join(", ", told));
         });
         return words;
@@ -214,7 +225,11 @@ record Edits(SortedMap<Spot, Made> made) {
                     List<DraftView.LayerState> states = new ArrayList<>();
                     for (int i = 0; i < designed.size(); i++) {
                         Made is = made.getOrDefault(new Spot(owner, i + 1), new Made(1, designed.get(i)));
-                        states.add(new DraftView.LayerState(is.count, is.layer.degrees(), is.layer.thickness()));
+                        states.add(new DraftView.LayerState(
+                                is.count,
+                                is.layer.degrees(),
+                                is.layer.thickness(),
+                                is.layer.material().name()));
                     }
                     return new DraftView.EditedView(owner, Stacks.of(edited(nominal, owner)), states);
                 })

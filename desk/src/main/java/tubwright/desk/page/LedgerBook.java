@@ -33,6 +33,7 @@ final class LedgerBook {
     private final List<Edits.Spot> offers = new ArrayList<>();
     private final Map<Edits.Spot, LedgerView.RowView> rows = new LinkedHashMap<>();
     private final List<LedgerView.OwnerView> owners = new ArrayList<>();
+    private final List<LedgerView.CoreView> cores;
     private double prepared;
     private int answered;
 
@@ -46,6 +47,9 @@ final class LedgerBook {
             add(new Owner.Zone(zone), laminate.layers(), Stacks.of(laminate), laminate.isSymmetric());
         }
         nominal.patchesByName().forEach((patch, plies) -> add(new Owner.Patch(patch), plies, Stacks.of(plies), false));
+        cores = Cores.of(nominal).values().stream()
+                .map(c -> new LedgerView.CoreView(c.name(), Stacks.kind(c), c.density()))
+                .toList();
     }
 
     private void add(Owner owner, List<Layer> layers, TubView.StackView stack, boolean symmetric) {
@@ -111,7 +115,8 @@ final class LedgerBook {
                                     spot.place(),
                                     core ? Optional.empty() : Optional.of(0),
                                     Optional.empty(),
-                                    core ? Optional.of(thinner) : Optional.empty()))
+                                    core ? Optional.of(thinner) : Optional.empty(),
+                                    Optional.empty()))
                     .on(nominal);
         } catch (UserMistake theOnlyPly) {
             return Optional.empty();
@@ -139,6 +144,7 @@ final class LedgerBook {
                 trial.mass(),
                 offers.isEmpty() ? 1 : PREPARING * prepared + (1 - PREPARING) * answered / offers.size(),
                 owners,
-                sorted);
+                sorted,
+                cores);
     }
 }

@@ -23,7 +23,17 @@ public record LedgerView(
         List<OwnerView> owners,
 
         @Meaning("least stiffness lost for a kilogram first; those not yet answered are not among them")
-        List<RowView> rows) {
+        List<RowView> rows,
+
+        @Meaning("that may be laid in place of one another, by name")
+        List<CoreView> cores) {
+
+    /** A core. */
+    @Meaning("A core that may be laid")
+    public record CoreView(
+            String name,
+            @Meaning("how it is drawn") TubView.LayerKind kind,
+            @Meaning("kg/m³") double density) {}
 
     /** A zone or a patch. */
     @Meaning("A zone or a patch, with the layers the designer chooses")

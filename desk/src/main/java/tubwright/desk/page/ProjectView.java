@@ -26,8 +26,7 @@ public record ProjectView(
         @Meaning("what is wrong with the file, where it cannot be read")
         Optional<ProblemView> problem,
 
-        @Meaning("variants that have no answer, and why")
-        List<TroubleView> troubles,
+        @Meaning("variants that have no answer, and why") List<TroubleView> troubles,
 
         @Meaning("what keeps the logbook from being kept, where something does")
         Optional<String> logbookTrouble,
@@ -62,7 +61,9 @@ public record ProjectView(
     @Meaning("Why a variant has no answer")
     public record TroubleView(
             @Meaning("whose") String variant,
-            @Meaning("what is wrong, and what would be right") String words) {}
+
+            @Meaning("what is wrong, and what would be right")
+            String words) {}
 
     /** Why the file cannot be read. */
     @Meaning("Why the file cannot be read")

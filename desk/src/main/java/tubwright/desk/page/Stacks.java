@@ -7,6 +7,7 @@ import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.material.Adhesive;
 import tubwright.engine.material.Core;
+import tubwright.engine.material.Material;
 import tubwright.engine.material.Metal;
 import tubwright.engine.material.Ply;
 
@@ -29,12 +30,13 @@ final class Stacks {
 
     private static List<TubView.LayerView> layers(List<Layer> layers) {
         return layers.stream()
-                .map(l -> new TubView.LayerView(l.material().name(), kind(l), l.degrees(), l.thickness()))
+                .map(l -> new TubView.LayerView(l.material().name(), kind(l.material()), l.degrees(), l.thickness()))
                 .toList();
     }
 
-    private static TubView.LayerKind kind(Layer layer) {
-        return switch (layer.material()) {
+    /** How a layer of a material is drawn. */
+    static TubView.LayerKind kind(Material material) {
+        return switch (material) {
             case Ply ply when ply.form() == Ply.Form.CLOTH -> TubView.LayerKind.CLOTH;
             case Ply _ -> TubView.LayerKind.TAPE;
             case Core core when core.form() == Core.Form.HONEYCOMB -> TubView.LayerKind.HONEYCOMB;

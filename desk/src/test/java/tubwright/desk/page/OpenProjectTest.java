@@ -47,7 +47,8 @@ class OpenProjectTest {
     }
 
     private static DraftView.ChangeRequest off(String owner, int place) {
-        return new DraftView.ChangeRequest(owner, place, Optional.of(0), Optional.empty(), Optional.empty());
+        return new DraftView.ChangeRequest(
+                owner, place, Optional.of(0), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private LedgerView.OwnerView someZone() {
@@ -103,6 +104,69 @@ class OpenProjectTest {
         assertEquals(begun.mass(), back.mass(), 1e-12);
         assertTrue(back.canRedo() && !back.canUndo() && back.words().isEmpty());
         assertEquals(draft.mass(), project.redo(begun.id()).mass(), 1e-12);
+    }
+
+    @Test
+    void aCoreOfAnotherMaterialWeighsWhatItsDensitySaysAndTheExactAnswerLiesWithinTheBounds() {
+        LedgerView ledger = await(() -> project.ledger(DESIGNED));
+        LedgerView.OwnerView zone = ledger.owners().stream()
+                .filter(o -> core(o) > 0)
+                .findFirst()
+                .orElseThrow();
+        TubView.LayerView was = zone.stack().layers().get(core(zone) - 1);
+        double density = core(ledger, was.material()).density();
+        LedgerView.CoreView other = ledger.cores().stream()
+                .filter(c -> c.density() > 1.2 * density)
+                .findFirst()
+                .orElseThrow();
+        DraftView begun = project.openDraft(DESIGNED);
+        DraftView draft = project.change(
+                begun.id(),
+                List.of(new DraftView.ChangeRequest(
+                        zone.name(),
+                        core(zone),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(other.name()))));
+        double more = (other.density() - density) * was.thickness() * zone.area();
+        assertEquals(begun.mass() + more, draft.mass(), 1e-6 * begun.mass());
+        assertTrue(draft.words().getFirst().contains(other.name()), draft.words()::toString);
+        assertEquals(
+                other.name(),
+                draft.edited().getFirst().layers().get(core(zone) - 1).material());
+        DraftView exact = await(() -> Optional.of(project.draft(begun.id())).filter(DraftView::exact));
+        assertTrue(
+                exact.stiffness().low() >= draft.stiffness().low() * (1 - 1e-6)
+                        && exact.stiffness().high() <= draft.stiffness().high() * (1 + 1e-6),
+                () -> exact.stiffness() + " within " + draft.stiffness());
+        UserMistake none = assertThrows(
+                UserMistake.class,
+                () -> project.change(
+                        begun.id(),
+                        List.of(new DraftView.ChangeRequest(
+                                zone.name(),
+                                core(zone),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.of("cork")))));
+        assertTrue(none.getMessage().contains(other.name()), none.getMessage());
+    }
+
+    /** Place of its core, or 0. */
+    private static int core(LedgerView.OwnerView owner) {
+        List<TubView.LayerView> layers = owner.stack().layers();
+        for (int i = 0; i < layers.size(); i++) {
+            if (layers.get(i).kind() == TubView.LayerKind.HONEYCOMB || layers.get(i).kind() == TubView.LayerKind.FOAM) {
+                return i + 1;
+            }
+        }
+        return 0;
+    }
+
+    private static LedgerView.CoreView core(LedgerView ledger, String name) {
+        return ledger.cores().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow();
     }
 
     @Test

@@ -90,7 +90,8 @@ record Edits(SortedMap<Spot, Made> made) {
             throw new UserMistake("a core is thicker than 0 and at most 200 mm thick");
         }
         if (change.material().isPresent() && designed.role() != LayerRole.CORE) {
-            throw new UserMistake("only a core can be made of something else here; write another ply into the design file");
+            throw new UserMistake(
+                    "only a core can be made of something else here; write another ply into the design file");
         }
         Material material = was.layer.material();
         if (change.material().isPresent()) {

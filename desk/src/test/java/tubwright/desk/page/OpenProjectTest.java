@@ -109,10 +109,8 @@ class OpenProjectTest {
     @Test
     void aCoreOfAnotherMaterialWeighsWhatItsDensitySaysAndTheExactAnswerLiesWithinTheBounds() {
         LedgerView ledger = await(() -> project.ledger(DESIGNED));
-        LedgerView.OwnerView zone = ledger.owners().stream()
-                .filter(o -> core(o) > 0)
-                .findFirst()
-                .orElseThrow();
+        LedgerView.OwnerView zone =
+                ledger.owners().stream().filter(o -> core(o) > 0).findFirst().orElseThrow();
         TubView.LayerView was = zone.stack().layers().get(core(zone) - 1);
         double density = core(ledger, was.material()).density();
         LedgerView.CoreView other = ledger.cores().stream()
@@ -158,7 +156,8 @@ class OpenProjectTest {
     private static int core(LedgerView.OwnerView owner) {
         List<TubView.LayerView> layers = owner.stack().layers();
         for (int i = 0; i < layers.size(); i++) {
-            if (layers.get(i).kind() == TubView.LayerKind.HONEYCOMB || layers.get(i).kind() == TubView.LayerKind.FOAM) {
+            if (layers.get(i).kind() == TubView.LayerKind.HONEYCOMB
+                    || layers.get(i).kind() == TubView.LayerKind.FOAM) {
                 return i + 1;
             }
         }
@@ -166,7 +165,10 @@ class OpenProjectTest {
     }
 
     private static LedgerView.CoreView core(LedgerView ledger, String name) {
-        return ledger.cores().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow();
+        return ledger.cores().stream()
+                .filter(c -> c.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

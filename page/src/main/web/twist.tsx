@@ -161,9 +161,9 @@ function named(lines: readonly (readonly Point[])[], width: number): Point[] {
       if (own === undefined) continue;
       const others = lines.filter((_, k) => k !== i).flatMap((l) => heightAt(l, x) ?? []);
       for (const under of [false, true]) {
-        const y = own + (under ? 16 : -7);
+        const y = own + (under ? 18 : -8);
         const clash = had.some((p) => Math.abs(p.x - x) < 110 && Math.abs(p.y - y) < 16);
-        const crossed = [-36, -18, 18, 36].some((dx) => Math.abs((heightAt(line, x + dx) ?? y) - (y - 4)) < 9);
+        const crossed = [-36, -18, 18, 36].some((dx) => Math.abs((heightAt(line, x + dx) ?? y) - (y - 4)) < 7);
         const air = Math.min(60, ...others.map((o) => Math.abs(o - (y - 4)))) - (crossed ? 50 : 0);
         const room = air - (y < HEAD + 10 ? 100 : 0) - (clash ? 60 : 0) + 10 * share;
         if (room > best.room) best = { x, y, room };

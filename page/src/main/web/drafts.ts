@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { ChangeRequest, DraftView } from "./ask";
+import { Refused, type ChangeRequest, type DraftView } from "./ask";
 import type { Bench } from "./bench";
 
 const DRAFT = "tubwright-draft";
@@ -22,7 +22,14 @@ export class Drafts {
 
   /** One of the drafts has moved without being asked to. */
   async heard(id: string): Promise<void> {
-    if (id === this.bench.state.draft?.id) this.bench.set({ draft: await this.bench.ask.draft(id) });
+    if (id !== this.bench.state.draft?.id) return;
+    try {
+      this.bench.set({ draft: await this.bench.ask.draft(id) });
+    } catch (fault) {
+      if (!(fault instanceof Refused)) throw fault;
+      sessionStorage.removeItem(DRAFT);
+      this.bench.set({ draft: undefined, message: "What you were trying does not fit the file as it now is; it was let go." });
+    }
   }
 
   private async need(): Promise<string> {

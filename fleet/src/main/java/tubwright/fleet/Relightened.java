@@ -40,7 +40,10 @@ final class Relightened {
     private static final Lighten.Budget BUDGET = new Lighten.Budget(10, 200, Double.POSITIVE_INFINITY, 0.01);
 
     /** Searches for the stiffness a mass can buy. */
-    private static final int TRIES = 5;
+    private static final int TRIES = 4;
+
+    /** A first guess: stiffness goes with this power of the mass, what is not laid up counted in. */
+    private static final double POWER = 1.6;
 
     /** Solutions for the gauge of a stiffness. */
     private static final int MOST_GAUGES = 12;
@@ -100,7 +103,7 @@ final class Relightened {
 
     private Made search(double stiffness) {
         try (LoadedTub loaded = solve(Layup.of(tub))) {
-            return search(loaded, stiffness);
+            return search(problem(loaded), stiffness);
         }
     }
 
@@ -112,10 +115,13 @@ final class Relightened {
         return LoadedTub.solve(Structure.of(with, mesh), torsion, layup, Solvers.best());
     }
 
-    private Made search(LoadedTub loaded, double stiffness) {
+    private LightenProblem problem(LoadedTub loaded) {
         List<Site> sites = Sites.of(loaded, rules);
-        LightenProblem problem =
-                LightenProblem.of(List.of(loaded), sites, Borders.of(mesh).neighbours(sites, rules));
+        return LightenProblem.of(List.of(loaded), sites, Borders.of(mesh).neighbours(sites, rules));
+    }
+
+    private Made search(LightenProblem problem, double stiffness) {
+        LoadedTub loaded = problem.tubs().getFirst();
         // What lies between the skin sections and the hardpoints is taken as it is.
         double around = 1 / loaded.stiffness(loaded.compliance()) - 1 / loaded.sectionStiffness();
         Lighten.Target target = new Lighten.Target(loaded, 1 / (1 / stiffness + around));
@@ -150,12 +156,14 @@ final class Relightened {
         }
         try (LoadedTub loaded = solve(Layup.of(tub))) {
             TreeMap<Double, Double> masses = new TreeMap<>();
-            double target = loaded.sectionStiffness() * mass / loaded.mass(loaded.nominal());
+            // Kept for all tries: what one has solved serves the next.
+            LightenProblem problem = problem(loaded);
+            double target = loaded.sectionStiffness() * Math.pow(mass / loaded.mass(loaded.nominal()), POWER);
             List<Made> fitting = new ArrayList<>();
             double heavy = Double.POSITIVE_INFINITY;
             for (int i = 0; i < TRIES; i++) {
                 try {
-                    Made made = search(loaded, target);
+                    Made made = search(problem, target);
                     masses.put(target, made.mass);
                     if (made.mass <= mass) {
                         fitting.add(made);

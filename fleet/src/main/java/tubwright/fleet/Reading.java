@@ -175,9 +175,9 @@ public record Reading(String text, Kind kind, Optional<String> of, OptionalDoubl
         return Kind.values()[at];
     }
 
-    /** A value in the unit it is shown in. */
+    /** A value in the unit it is shown in; NaN stays what it is. */
     public double shown(double si) {
-        return kind.unit.equals("1") ? si : new Quantity(si, kind.dimension).in(kind.unit);
+        return kind.unit.equals("1") || Double.isNaN(si) ? si : new Quantity(si, kind.dimension).in(kind.unit);
     }
 
     /** Its words and unit, for a heading: {@code mass (kg)}. */

@@ -38,6 +38,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright lighten mytub          the lightest layup that keeps the stiffness",
             "  tubwright exchange mytub         mass against stiffness, as a curve",
             "  tubwright enough mytub           how stiff the tub must be for the car's balance",
+            "  tubwright study mytub narrow     many designs of one tub, as studies/narrow.yaml says",
             "  tubwright drape mytub            every ply laid on its mould, and its pattern",
             "  tubwright cure mytub             every laminate through its cures",
             "  tubwright kit mytub              nests, material bought against used, hours",
@@ -77,6 +78,7 @@ public final class Cli {
                 .addSubcommand(new PageCommand(terminal))
                 .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new EnoughCommand(terminal))
+                .addSubcommand(new StudyCommand(terminal))
                 .addSubcommand(new DrapeCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new KitCommand(terminal))

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import tubwright.engine.design.Design;
 import tubwright.engine.design.text.Binder;
@@ -19,6 +20,7 @@ import tubwright.fleet.Job;
 import tubwright.fleet.Point;
 import tubwright.fleet.Reading;
 import tubwright.fleet.sample.UnitCube;
+import tubwright.fleet.statistics.SobolIndices;
 
 /**
  * A study laid out: its points for each variant.
@@ -49,10 +51,16 @@ public record StudyPlan(
      * @param variant its name
      * @param job what is common
      * @param points in the order of the shares
+     * @param layout lays out further points
      */
-    public record Part(String variant, Job job, List<Point> points) {
+    public record Part(String variant, Job job, List<Point> points, Function<double[], Point> layout) {
         public Part {
             points = List.copyOf(points);
+        }
+
+        /** The point of any shares. */
+        public Point point(double[] shares) {
+            return layout.apply(shares);
         }
     }
 
@@ -108,6 +116,7 @@ public record StudyPlan(
         Faults faults = new Faults();
         List<Reading> readings = new ArrayList<>();
         text.read().forEach(r -> faults.attempt(() -> reading(r)).ifPresent(readings::add));
+        text.front().forEach(f -> faults.attempt(() -> Aim.of(f, text.read())));
         if (text.vary().isEmpty()) {
             faults.add(text.place(), "nothing is varied", "write under \"vary\" what is");
         }
@@ -145,10 +154,12 @@ public record StudyPlan(
         for (int b = 0; b < blueprints.size(); b++) {
             Blueprint blueprint = blueprints.get(b);
             List<Variation> each = variations.get(b);
+            Function<double[], Point> layout = s -> point(blueprint, each, s);
             parts.add(new Part(
                     variants.get(b),
                     blueprint.job(),
-                    shares.stream().map(s -> point(blueprint, each, s)).toList()));
+                    shares.stream().map(layout).toList(),
+                    layout));
         }
         return new StudyPlan(name, text, variations.getFirst(), shares, readings, parts);
     }
@@ -194,10 +205,23 @@ public record StudyPlan(
                     variations.stream().anyMatch(Variation::scatters)
                             ? UnitCube.sobol(count, d, text.seed())
                             : UnitCube.sobol(count, d);
+                case INDICES -> SobolIndices.points(count, d, text.seed());
             };
         } catch (IllegalArgumentException many) {
             throw new DesignError(text.place(), many.getMessage(), "fewer steps, or \"layout: sobol\" with \"points\"");
         }
+    }
+
+    /** What is wanted at once. */
+    public List<Aim> aims() {
+        return text.front().stream().map(f -> Aim.of(f, text.read())).toList();
+    }
+
+    /** Whether values scatter about the design, so that probabilities can be told. */
+    public boolean scatters() {
+        return text.vary().stream()
+                .map(v -> v.value())
+                .anyMatch(v -> v.spread().isPresent() || v.within().isPresent());
     }
 
     /** Designs in all variants together. */

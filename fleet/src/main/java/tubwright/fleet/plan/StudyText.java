@@ -25,7 +25,8 @@ public record StudyText(
         @Says("What is varied, by name.") @Needed List<Named<VaryText>> vary,
 
         @Says("How the points are laid out: \"full\" takes all combinations, \"latin\" a Latin hypercube, \"sobol\" the"
-                + " first points of a Sobol sequence.")
+                + " first points of a Sobol sequence, \"indices\" the points that Sobol indices are told from: (varied + 2) times"
+                + " as many as said.")
         @Otherwise("full")
         Layout layout,
 
@@ -43,11 +44,22 @@ public record StudyText(
         @Says("What material costs, to put money beside mass.")
         Optional<MoneyText> money,
 
+        @Says("What is wanted at once: \"least mass\", \"most torsional stiffness\". Points between those computed that"
+                + " promise most are computed too, and what nothing beats is told.")
+        List<Name> front,
+
+        @Says("How many promising points are computed.") @Otherwise("12")
+        int verify,
+
+        @Says("What share of the tubs built is to meet each target, where things scatter.") @Otherwise("0.99")
+        double share,
+
         Place place) {
     /** How points are laid out. */
     public enum Layout {
         FULL,
         LATIN,
-        SOBOL
+        SOBOL,
+        INDICES
     }
 }

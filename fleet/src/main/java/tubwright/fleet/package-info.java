@@ -23,6 +23,7 @@
  * master that does not answer) is thrown as a {@link tubwright.fleet.FleetException}; rows handed over before are kept.
  *
  * <p>The packages below: {@code plan} reads a study and lays out its points, {@code sample} fills spaces,
- * {@code statistics} says what rows tell, {@code scatter} draws layups at random. This package knows of none of them.
+ * {@code statistics} says what numbers tell, {@code findings} runs a study from end to end. This package knows of none of
+ * them.
  */
 package tubwright.fleet;

@@ -78,6 +78,13 @@ public record StudyAnswer(String tub, Findings findings, String version) {
         columns.add(new Column(name, money.currency(), each));
     }
 
+    /** A probability as a percentage, with as many digits as it takes to tell it from none and all. */
+    public static String chance(double probability) {
+        double edge = Math.min(probability, 1 - probability);
+        int decimals = edge <= 0 || edge >= 0.01 ? 1 : Math.min(6, (int) Math.ceil(-Math.log10(edge)));
+        return String.format(java.util.Locale.ROOT, "%." + decimals + "f %%", 100 * probability);
+    }
+
     /** A variation's name with its unit. */
     public static String heading(Variation variation) {
         return variation.unit().isEmpty() ? variation.name() : variation.name() + " (" + variation.unit() + ")";

@@ -150,6 +150,11 @@ final class StudyCommand implements Callable<Integer> {
             }
 
             @Override
+            public void stage(String words) {
+                progress.stage(words);
+            }
+
+            @Override
             public boolean stop() {
                 return interruption.asked();
             }

@@ -11,6 +11,7 @@ import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StudyAnswer;
 import tubwright.desk.console.Terminal.Look;
 import tubwright.fleet.findings.Findings;
+import tubwright.fleet.findings.LayupDraws;
 import tubwright.fleet.plan.Variation;
 
 /** A study in a few lines. */
@@ -36,6 +37,10 @@ public final class StudySummary {
             Findings.OfVariant variant = answer.findings().variants().get(v);
             lines.add("");
             lines.add(variant.variant());
+            variant.layups().ifPresent(l -> lines.addAll(layups(l)));
+            if (variant.points().isEmpty()) {
+                continue;
+            }
             table(terminal, answer, variant, v, shown, lines);
             told(answer, variant, lines);
         }
@@ -87,6 +92,25 @@ public final class StudySummary {
         if (variant.points().size() > MOST_ROWS) {
             lines.add("  and " + (variant.points().size() - MOST_ROWS) + " more in rows.csv");
         }
+    }
+
+    private static List<String> layups(LayupDraws draws) {
+        double unit = Math.PI / 180e3;
+        StringBuilder words = new StringBuilder(draws.draws() + " layups drawn: stiffness "
+                + significant(unit * draws.quantiles()[1], 3, GAP) + " to "
+                + significant(unit * draws.quantiles()[3], 3, GAP)
+                + " kN·m/deg in nine of ten, " + significant(unit * draws.nominal(), 3, GAP) + " as designed");
+        draws.stiffness()
+                .ifPresent(p -> words.append("; its target is met with a probability between ")
+                        .append(StudyAnswer.chance(p.low()))
+                        .append(" and ")
+                        .append(StudyAnswer.chance(p.high())));
+        draws.mass()
+                .ifPresent(p -> words.append("; that of the mass between ")
+                        .append(StudyAnswer.chance(p.low()))
+                        .append(" and ")
+                        .append(StudyAnswer.chance(p.high())));
+        return Wrap.lines(words.toString(), "  ", WIDTH);
     }
 
     private static void told(StudyAnswer answer, Findings.OfVariant variant, List<String> lines) {

@@ -2,12 +2,15 @@
 package tubwright.desk.export;
 
 import java.util.List;
+import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StudyAnswer;
 import tubwright.fleet.Reading;
 import tubwright.fleet.findings.Findings;
+import tubwright.fleet.findings.LayupDraws;
 import tubwright.fleet.plan.Variation;
+import tubwright.fleet.statistics.Probability;
 
 /** A study as JSON; keys as docs/json.md tells them. Readings are in SI. */
 public final class StudyJson {
@@ -123,6 +126,48 @@ public final class StudyJson {
         json.writeArrayPropertyStart("front");
         variant.front().forEach(json::writeNumber);
         json.writeEndArray();
+        if (variant.layups().isEmpty()) {
+            json.writeNullProperty("layups");
+            return;
+        }
+        LayupDraws draws = variant.layups().get();
+        json.writeObjectPropertyStart("layups");
+        json.writeNumberProperty("draws", draws.draws());
+        json.writeNumberProperty("nominal_N_m_per_rad", draws.nominal());
+        numbers(json, "shares", LayupDraws.SHARES);
+        numbers(json, "quantiles_N_m_per_rad", draws.quantiles());
+        json.writeNumberProperty("widest", draws.widest());
+        chance(json, "stiffnessTarget", draws.stiffness());
+        chance(json, "massTarget", draws.mass());
+        json.writeNumberProperty("massDeviation_kg", draws.massDeviation());
+        if (Double.isFinite(draws.suffices())) {
+            json.writeNumberProperty("scatterThatSuffices", draws.suffices());
+        } else {
+            json.writeNullProperty("scatterThatSuffices");
+        }
+        json.writeArrayPropertyStart("inputs");
+        for (int i = 0; i < draws.explained().length; i++) {
+            json.writeStartObject();
+            json.writeStringProperty("name", draws.inputs().get(i));
+            json.writeNumberProperty("explained", draws.explained()[i]);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeNumberProperty("rest", draws.shortfall());
+        json.writeEndObject();
+    }
+
+    private static void chance(JsonGenerator json, String name, Optional<Probability> of) {
+        if (of.isEmpty()) {
+            json.writeNullProperty(name);
+            return;
+        }
+        json.writeObjectPropertyStart(name);
+        json.writeNumberProperty("low", of.get().low());
+        json.writeNumberProperty("high", of.get().high());
+        json.writeNumberProperty("met", of.get().counted());
+        json.writeNumberProperty("unknown", of.get().unknown());
+        json.writeEndObject();
     }
 
     private static void numbers(JsonGenerator json, String name, double[] values) {

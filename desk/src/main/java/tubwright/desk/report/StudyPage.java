@@ -28,11 +28,18 @@ public final class StudyPage {
                 + Html.escape(answer.plan().text().about().orElse("")) + "</p></div></header>\n";
         List<Section> sections = new ArrayList<>();
         sections.add(new Section(
+                "How far layups scatter",
+                "Every draw is a layup of its own, answered by a reduced model whose bounds are proved; materials are drawn"
+                        + " for the whole tub, angles for every ply.",
+                LayupDrawing.of(answer)));
+        sections.add(new Section(
                 "What was found",
                 StudyPanels.suits(answer)
                         ? "Lines join designs that were computed whole. Thin lines are laid up anew at every point."
                         : "Every design is a line across what was varied and what was read.",
-                StudyPanels.suits(answer) ? StudyPanels.draw(answer) : ParallelAxes.draw(answer)));
+                answer.plan().variations().isEmpty()
+                        ? ""
+                        : StudyPanels.suits(answer) ? StudyPanels.draw(answer) : ParallelAxes.draw(answer)));
         sections.add(new Section(
                 "How sure to meet the targets",
                 "Share of the designs drawn, with the interval that holds the truth in 95 of 100 studies.",
@@ -188,6 +195,9 @@ public final class StudyPage {
     }
 
     private static String table(StudyAnswer answer) {
+        if (answer.plan().variations().isEmpty()) {
+            return "";
+        }
         List<Variation> variations = answer.plan().variations();
         List<StudyAnswer.Column> columns = answer.columns();
         List<String> names = new ArrayList<>(List.of("variant", "point"));

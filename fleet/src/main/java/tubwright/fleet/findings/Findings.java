@@ -30,6 +30,7 @@ public record Findings(StudyPlan plan, List<OfVariant> variants, boolean complet
      * @param indices which of what is varied matters, by reading, where the layout allows to tell
      * @param between how well each reading can be told between the points, where it can
      * @param front numbers of the points that nothing beats, where asked
+     * @param layups how far the stiffness scatters with the layup, where asked
      */
     public record OfVariant(
             String variant,
@@ -38,7 +39,8 @@ public record Findings(StudyPlan plan, List<OfVariant> variants, boolean complet
             List<Chance> chances,
             List<Indices> indices,
             List<Between> between,
-            List<Integer> front) {
+            List<Integer> front,
+            Optional<LayupDraws> layups) {
         public OfVariant {
             points = List.copyOf(points);
             chances = List.copyOf(chances);

@@ -19,7 +19,6 @@ import tubwright.fleet.StudyRunner;
 import tubwright.fleet.plan.Aim;
 import tubwright.fleet.plan.StudyPlan;
 import tubwright.fleet.plan.StudyText;
-import tubwright.fleet.plan.Variation;
 import tubwright.fleet.sample.UnitCube;
 import tubwright.fleet.statistics.Front;
 import tubwright.fleet.statistics.Probability;
@@ -44,6 +43,9 @@ public final class StudyRun {
     public interface Listener {
         /** A variant has come so far. */
         default void progress(String variant, Campaign.Count count) {}
+
+        /** What is being done, in words. */
+        default void stage(String words) {}
 
         /** Whether to stop. */
         default boolean stop() {
@@ -92,6 +94,15 @@ public final class StudyRun {
     }
 
     private Findings.OfVariant of(StudyPlan.Part part) {
+        Optional<LayupDraws> layups = plan.text().layupScatter().map(t -> {
+            listener.stage(part.variant() + ": drawing layups");
+            return LayupDraws.of(
+                    design.variant(part.variant()).orElseThrow(), part.job().meshSize(), t, plan, listener::stop);
+        });
+        if (plan.variations().isEmpty()) {
+            return new Findings.OfVariant(
+                    part.variant(), List.of(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), layups);
+        }
         double[] middle = new double[plan.variations().size()];
         Arrays.fill(middle, 0.5);
         List<Point> asked = new ArrayList<>(part.points());
@@ -120,7 +131,8 @@ public final class StudyRun {
                 nominal.map(n -> chances(part, points, n)).orElse(List.of()),
                 whole ? indices(points) : List.of(),
                 between,
-                front);
+                front,
+                layups);
     }
 
     private static double[] values(List<Findings.OfPoint> points, String reading) {
@@ -233,6 +245,14 @@ public final class StudyRun {
         return chances;
     }
 
+    /** Of the points for indices the first two samples alone are independent. */
+    private List<Findings.OfPoint> drawn(List<Findings.OfPoint> points) {
+        List<Findings.OfPoint> planned = points.stream().filter(p -> !p.added()).toList();
+        return plan.text().layout() == StudyText.Layout.INDICES
+                ? planned.subList(0, 2 * planned.size() / (plan.variations().size() + 2))
+                : planned;
+    }
+
     private static Optional<Limit> limit(Targets targets, Reading reading) {
         if (reading.of().isPresent()) {
             return Optional.empty();
@@ -246,10 +266,5 @@ public final class StudyRun {
             case FREQUENCY -> targets.firstTorsionFrequency();
             default -> Optional.empty();
         };
-    }
-
-    /** The variation's numbers, for a reader: unit behind the name. */
-    public static String heading(Variation variation) {
-        return variation.unit().isEmpty() ? variation.name() : variation.name() + " (" + variation.unit() + ")";
     }
 }

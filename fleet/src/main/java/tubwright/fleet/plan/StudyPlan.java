@@ -117,8 +117,12 @@ public record StudyPlan(
         List<Reading> readings = new ArrayList<>();
         text.read().forEach(r -> faults.attempt(() -> reading(r)).ifPresent(readings::add));
         text.front().forEach(f -> faults.attempt(() -> Aim.of(f, text.read())));
-        if (text.vary().isEmpty()) {
-            faults.add(text.place(), "nothing is varied", "write under \"vary\" what is");
+        if (text.vary().isEmpty() && text.layupScatter().isEmpty()) {
+            faults.add(text.place(), "nothing is varied", "write under \"vary\" what is, or a \"layup scatter\"");
+        }
+        if (!text.vary().isEmpty() && text.read().isEmpty()) {
+            faults.add(
+                    text.place(), "nothing is read", "write under \"read\" what is, such as \"torsional stiffness\"");
         }
         List<String> variants = text.variants().isEmpty()
                 ? List.of(Design.AS_DESIGNED)
@@ -182,6 +186,9 @@ public record StudyPlan(
     }
 
     private static List<double[]> shares(StudyText text, List<Variation> variations) {
+        if (variations.isEmpty()) {
+            return List.of();
+        }
         int count = text.points().orElse(0);
         boolean full = text.layout() == StudyText.Layout.FULL;
         if (!full && (count < 1 || count > MOST)) {

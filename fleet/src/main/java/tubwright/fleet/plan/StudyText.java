@@ -7,7 +7,6 @@ import tubwright.engine.design.text.Amount;
 import tubwright.engine.design.text.In;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
-import tubwright.engine.design.text.Needed;
 import tubwright.engine.design.text.Otherwise;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.Says;
@@ -22,7 +21,7 @@ public record StudyText(
         @Says("Variants of the design it is made with, each in turn; left out, the design as written.")
         List<Name> variants,
 
-        @Says("What is varied, by name.") @Needed List<Named<VaryText>> vary,
+        @Says("What is varied, by name.") List<Named<VaryText>> vary,
 
         @Says("How the points are laid out: \"full\" takes all combinations, \"latin\" a Latin hypercube, \"sobol\" the"
                 + " first points of a Sobol sequence, \"indices\" the points that Sobol indices are told from: (varied + 2) times"
@@ -36,7 +35,7 @@ public record StudyText(
         @Says("What chance begins with: the same number, the same points.") @Otherwise("1")
         int seed,
 
-        @Says("What is read of every design.") @Needed List<Name> read,
+        @Says("What is read of every design.") List<Name> read,
 
         @Says("Edge length of the elements, where not the design's.") @In(value = Dimension.LENGTH, positive = true)
         Optional<Amount> mesh,
@@ -53,6 +52,9 @@ public record StudyText(
 
         @Says("What share of the tubs built is to meet each target, where things scatter.") @Otherwise("0.99")
         double share,
+
+        @Says("How materials and hands scatter; many layups are drawn and answered with proved bounds.")
+        Optional<LayupScatterText> layupScatter,
 
         Place place) {
     /** How points are laid out. */

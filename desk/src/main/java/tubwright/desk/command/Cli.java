@@ -43,6 +43,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright cure mytub             every laminate through its cures",
             "  tubwright kit mytub              nests, material bought against used, hours",
             "  tubwright crush mytub            what the nose takes out of an impact",
+            "  tubwright rules mytub            clause by clause against rule sets",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -85,6 +86,7 @@ public final class Cli {
                 .addSubcommand(new PackCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CrushCommand(terminal))
+                .addSubcommand(new RulesCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -247,7 +247,7 @@ final class CrushReader {
         return new Found(Optional.of(data), density, false);
     }
 
-    private static List<CrushLimit> limits(Optional<CrushLimitsText> text) {
+    static List<CrushLimit> limits(Optional<CrushLimitsText> text) {
         List<CrushLimit> limits = new ArrayList<>();
         text.ifPresent(t -> {
             t.mean().ifPresent(l -> limits.add(new CrushLimit.Mean(above(l))));

@@ -13,6 +13,7 @@ import tubwright.engine.design.text.SchemaWriter;
 import tubwright.engine.design.text.Tree;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.safety.crush.CrushStructure;
+import tubwright.engine.safety.rules.RuledTub;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
@@ -54,6 +55,7 @@ public record Design(
      * @param stability what of buckling and vibration it asks for
      * @param layupRules what stacks must keep to when weight is taken out
      * @param crush structures that crush in an impact
+     * @param rules that it is held against
      */
     public record Variant(
             String name,
@@ -61,8 +63,10 @@ public record Design(
             Tub tub,
             StabilityAsk stability,
             LayupRules layupRules,
-            List<CrushStructure> crush) {
+            List<CrushStructure> crush,
+            List<RuledTub> rules) {
         public Variant {
+            rules = List.copyOf(rules);
             crush = List.copyOf(crush);
         }
     }

@@ -20,6 +20,7 @@ import tubwright.engine.laminate.LayupAdvice.Severity;
 import tubwright.engine.laminate.LayupPractice;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.response.StabilityAsk;
+import tubwright.engine.safety.rules.RuledTub;
 import tubwright.engine.shape.TubShape;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.Fittings;
@@ -119,6 +120,9 @@ final class DesignReader {
         Optional<List<Case>> cases = fittings.flatMap(f ->
                 faults.attempt(() -> new CaseReader(shape, hardpoints, points, f.vehicle(), found).read(text.cases())));
         Optional<CrushReader> crush = faults.attempt(() -> CrushReader.of(text, shape, hardpoints, found));
+        Optional<List<RuledTub>> rules = faults.attempt(
+                () -> new RulesReader(shape, hardpoints, points, List.copyOf(layouts.zoneLaminates().keySet()), variant.equals(Design.AS_DESIGNED))
+                        .read(text.rules()));
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
@@ -152,7 +156,8 @@ final class DesignReader {
                 tub,
                 targets.completed(ask),
                 LayupRulesText.rules(text.layupRules()),
-                crush.orElseThrow().structures());
+                crush.orElseThrow().structures(),
+                rules.orElseThrow());
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

@@ -71,6 +71,7 @@ record DesignText(
         List<Named<CrushDataText>> crushData,
 
         @Says("Structures that crush in an impact.") List<Named<CrushText>> crush,
+        @Says("Rules the tub is held against.") List<Named<RulesText>> rules,
         @Says("With which strengths load cases are judged.") Optional<StrengthText> strength,
 
         @Says("Buckling and natural frequencies.") Optional<StabilityText> stability,

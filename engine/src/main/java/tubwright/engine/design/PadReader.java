@@ -4,7 +4,6 @@ package tubwright.engine.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import tubwright.engine.design.text.Amounts;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
@@ -22,9 +21,9 @@ final class PadReader {
 
     private static Case.Spread one(Named<PadText> named, TubShape shape) {
         PadText text = named.value();
-        double[] at = three(text.at(), named.name() + ": at");
-        double[] size = three(text.size(), named.name() + ": size");
-        double[] force = three(text.force(), named.name() + ": force");
+        double[] at = PointBook.three(text.at(), named.name() + ": at");
+        double[] size = PointBook.three(text.size(), named.name() + ": size");
+        double[] force = PointBook.three(text.force(), named.name() + ": force");
         if (at[0] + size[0] / 2 < shape.front() || at[0] - size[0] / 2 > shape.rear()) {
             throw new DesignError(
                     text.at().place(),
@@ -51,15 +50,5 @@ final class PadReader {
         shape.walls().stream().map(Wall::name).forEach(known::add);
         names.forEach(n -> Names.require(n, known, "strip or wall"));
         return names.stream().map(Name::text).toList();
-    }
-
-    private static double[] three(Amounts amounts, String key) {
-        if (amounts.si().length != 3) {
-            throw new DesignError(
-                    amounts.place(),
-                    key + ": " + amounts.si().length + " numbers are given",
-                    "three are due, along x, y and z, with one unit");
-        }
-        return amounts.si();
     }
 }

@@ -47,6 +47,7 @@ public enum Dimension {
     TORSIONAL_STIFFNESS("torsional stiffness", 2, 1, -2, 0, -1, "kN·m/deg", "N·m/deg", "N·m/rad", "lbf·ft/deg"),
     TORSIONAL_FLEXIBILITY("torsional flexibility", -2, -1, 2, 0, 1, "deg/kN/m", "rad/N/m"),
     TORSIONAL_RIGIDITY("torsional rigidity GJ (moment per angle per length)", 3, 1, -2, 0, -1, "kN·m²/deg", "N·m²/rad"),
+    BENDING_RIGIDITY("bending rigidity EI", 3, 1, -2, 0, 0, "N·m²", "kN·m²", "lbf·in²"),
     MOMENT_OF_INERTIA("moment of inertia", 2, 1, 0, 0, 0, "kg·m²", "lb·ft²"),
     THERMAL_CONDUCTIVITY("thermal conductivity", 1, 1, -3, -1, 0, "W/m/K"),
     SPECIFIC_HEAT("specific heat", 2, 0, -2, -1, 0, "J/kg/K"),

@@ -130,7 +130,7 @@ public record PanelReport(List<Panel> panels, Optional<Split> split, String whyN
     }
 
     /** The laminate as a beam; nothing where it is no sandwich. */
-    static Optional<SandwichBeam> beam(Laminate laminate, double width) {
+    public static Optional<SandwichBeam> beam(Laminate laminate, double width) {
         List<Layer> layers = laminate.layers();
         int core = -1;
         for (int i = 0; i < layers.size(); i++) {

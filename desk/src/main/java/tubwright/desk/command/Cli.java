@@ -44,6 +44,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright kit mytub              nests, material bought against used, hours",
             "  tubwright crush mytub            what the nose takes out of an impact",
             "  tubwright rules mytub            clause by clause against rule sets",
+            "  tubwright evidence mytub         a dossier for scrutineers, PDF and HTML",
             "",
             "Help on one command:  tubwright run --help"
         })
@@ -87,6 +88,7 @@ public final class Cli {
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CrushCommand(terminal))
                 .addSubcommand(new RulesCommand(terminal))
+                .addSubcommand(new EvidenceCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))
                 .addSubcommand(new NewCommand(terminal, bench))
                 .addSubcommand(new MaterialsCommand(terminal, bench))

@@ -3,6 +3,7 @@ package tubwright.desk.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -18,6 +19,7 @@ import tubwright.desk.export.RulesJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.RulesPage;
 import tubwright.desk.text.Figures;
+import tubwright.desk.work.EvidenceWork;
 import tubwright.desk.work.RulesWork;
 import tubwright.engine.design.Design;
 
@@ -67,16 +69,16 @@ final class RulesCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Progress progress = new Progress(terminal)) {
             Design design = Design.read(place);
-            double size = MeshSize.of(mesh)
-                    .orElse(design.asDesigned().tub().meshSize() * (quick ? 2 : 1));
-            RulesAnswer answer =
-                    RulesWork.answer(design, size, RunCommand.stamp(), Version.text(), progress::stage);
+            double size = MeshSize.of(mesh).orElse(design.asDesigned().tub().meshSize() * (quick ? 2 : 1));
+            RulesAnswer answer = RulesWork.answer(design, size, RunCommand.stamp(), Version.text(), progress::stage);
             Path folder = design.file().toAbsolutePath().getParent();
             try (RunFolder out = RunFolder.begin(folder.resolve("runs").resolve("rules"))) {
                 String document = RulesJson.write(answer);
                 out.text(RunFolder.ANSWER, document);
                 out.text("rules.html", RulesPage.write(answer));
-                out.copy(folder, List.of(design.file()), "inputs");
+                List<Path> inputs = new ArrayList<>(List.of(design.file()));
+                EvidenceWork.ruleFiles(design).forEach(f -> inputs.add(folder.resolve(f)));
+                out.copy(folder, inputs, "inputs");
                 out.finish();
                 progress.done();
                 if (printing.json()) {

@@ -21,7 +21,8 @@ public final class RulesSummary {
         List<String> lines = new ArrayList<>();
         for (RulesAnswer.Held held : answer.sets()) {
             lines.add("");
-            lines.add(terminal.look(Look.STRONG, held.set().name()) + "  " + held.set().source());
+            lines.add(terminal.look(Look.STRONG, held.set().name()) + "  "
+                    + held.set().source());
             lines.add("  " + RulesPage.count(held));
             for (Finding f : held.findings()) {
                 lines.add("");
@@ -36,7 +37,8 @@ public final class RulesSummary {
                     lines.addAll(Wrap.lines(f.found() + reserve, "      ", WIDTH));
                 }
                 List<String> verdict = Wrap.lines(RulesPage.comesTo(f), "    = ", WIDTH);
-                verdict.forEach(v -> lines.add(f.verdict() == Finding.Verdict.NOT_MET ? terminal.look(Look.BAD, v) : v));
+                verdict.forEach(
+                        v -> lines.add(f.verdict() == Finding.Verdict.NOT_MET ? terminal.look(Look.BAD, v) : v));
             }
             if (!held.panels().isEmpty()) {
                 lines.add("");

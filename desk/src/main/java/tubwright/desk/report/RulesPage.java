@@ -20,7 +20,8 @@ public final class RulesPage {
         Note.cell(cells, "computed", answer.stamp());
         Note.cell(cells, "with", "Tubwright " + answer.version());
         Note.cell(cells, "mesh", String.format(Locale.ROOT, "%.0f mm", 1e3 * answer.meshSize()));
-        String head = "<header><div class=\"name\"><p class=\"kicker\">Rules</p><h1>" + escape(answer.tub()) + "</h1><p>"
+        String head = "<header><div class=\"name\"><p class=\"kicker\">Rules</p><h1>" + escape(answer.tub())
+                + "</h1><p>"
                 + escape("Held against rules, clause by clause: met, not met, or not checked and what is needed.")
                 + "</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
         List<Section> sections = new ArrayList<>(sections(answer));
@@ -55,16 +56,15 @@ public final class RulesPage {
     }
 
     private static String clauses(RulesAnswer.Held held) {
-        StringBuilder rows = new StringBuilder("<table class=\"tight\"><thead><tr><th>clause</th><th>asks</th><th>found</th>"
-                + "<th class=\"n\">reserve</th><th>comes to</th></tr></thead><tbody>");
+        StringBuilder rows =
+                new StringBuilder("<table class=\"tight\"><thead><tr><th>clause</th><th>asks</th><th>found</th>"
+                        + "<th class=\"n\">reserve</th><th>comes to</th></tr></thead><tbody>");
         for (Finding f : held.findings()) {
             rows.append("<tr><td>").append(escape(f.clause().number())).append("</td><td>");
-            rows.append(escape(f.clause().says() + " [" + f.clause().provenance().trust().mark() + "]"));
+            rows.append(escape(
+                    f.clause().says() + " [" + f.clause().provenance().trust().mark() + "]"));
             rows.append("</td><td>").append(escape(f.found())).append("</td><td class=\"n\">");
-            rows.append(
-                            Double.isFinite(f.reserve())
-                                    ? String.format(Locale.ROOT, "%.2f", f.reserve())
-                                    : "–")
+            rows.append(Double.isFinite(f.reserve()) ? String.format(Locale.ROOT, "%.2f", f.reserve()) : "–")
                     .append("</td><td>")
                     .append(escape(comesTo(f)))
                     .append("</td></tr>");
@@ -81,9 +81,10 @@ public final class RulesPage {
     }
 
     private static String panels(RulesAnswer.Held held) {
-        StringBuilder rows = new StringBuilder("<table class=\"tight\"><thead><tr><th>zone</th><th class=\"n\">N/mm</th>"
-                + "<th class=\"n\">eight of ten</th><th class=\"n\">core shear</th><th class=\"n\">gives way, kN</th>"
-                + "<th>how, and what comes next</th></tr></thead><tbody>");
+        StringBuilder rows =
+                new StringBuilder("<table class=\"tight\"><thead><tr><th>zone</th><th class=\"n\">N/mm</th>"
+                        + "<th class=\"n\">eight of ten</th><th class=\"n\">core shear</th><th class=\"n\">gives way, kN</th>"
+                        + "<th>how, and what comes next</th></tr></thead><tbody>");
         for (PanelTest p : held.panels()) {
             rows.append("<tr><td>").append(escape(p.laminate()));
             rows.append(String.format(
@@ -97,7 +98,9 @@ public final class RulesPage {
                     p.ways().isEmpty()
                             ? "–"
                             : String.format(
-                                    Locale.ROOT, "%.1f", 1e-3 * p.ways().getFirst().load())));
+                                    Locale.ROOT,
+                                    "%.1f",
+                                    1e-3 * p.ways().getFirst().load())));
             rows.append(escape(ways(p))).append("</td></tr>");
         }
         return rows.append("</tbody></table>").toString();
@@ -106,9 +109,13 @@ public final class RulesPage {
     private static String ways(PanelTest p) {
         List<String> words = new ArrayList<>();
         for (int i = 0; i < Math.min(3, p.ways().size()); i++) {
-            words.add(
-                    (i == 0 ? "" : String.format(Locale.ROOT, "%.1f kN ", 1e-3 * p.ways().get(i).load()))
-                            + p.ways().get(i).mode());
+            words.add((i == 0
+                            ? ""
+                            : String.format(
+                                    Locale.ROOT,
+                                    "%.1f kN ",
+                                    1e-3 * p.ways().get(i).load()))
+                    + p.ways().get(i).mode());
         }
         return String.join("; ", words);
     }

@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 
 /**
  * A4 pages written from the top down: headings, paragraphs, tables and drawings, with a foot on each page. The same
@@ -27,6 +28,7 @@ final class Paper implements AutoCloseable {
 
     private final PDDocument document = new PDDocument();
     private final String foot;
+    private final String caution;
     private PDPageContentStream content;
     private float y;
     private int pages;
@@ -36,7 +38,17 @@ final class Paper implements AutoCloseable {
      * @param foot line at the bottom of each page: issue, date, fingerprint
      */
     Paper(String title, String foot) {
+        this(title, foot, "");
+    }
+
+    /**
+     * @param title of the document
+     * @param foot line at the bottom of each page: issue, date, fingerprint
+     * @param caution below it on each page
+     */
+    Paper(String title, String foot, String caution) {
         this.foot = foot;
+        this.caution = caution;
         document.getDocumentInformation().setTitle(title);
         document.getDocumentInformation().setCreator("Tubwright");
         // Without a seed of our own the file would carry the time it was made.
@@ -57,6 +69,7 @@ final class Paper implements AutoCloseable {
             pages++;
             text(PLAIN, 7.5f, MARGIN, 36, foot);
             text(PLAIN, 7.5f, MARGIN + WIDTH - 30, 36, "page " + pages);
+            text(BOLD, fitted(BOLD, 7.5f, caution, WIDTH), MARGIN, 24, caution);
         });
     }
 
@@ -139,6 +152,14 @@ final class Paper implements AutoCloseable {
                 x[0] += width;
             }
         });
+    }
+
+    /** A picture (PNG) as wide as the text. */
+    void picture(byte[] png, int pixelsWide, int pixelsHigh) {
+        float height = WIDTH * pixelsHigh / pixelsWide;
+        float bottom = room(height + 8) + 4;
+        run(() -> content.drawImage(
+                PDImageXObject.createFromByteArray(document, png, "picture"), MARGIN, bottom, WIDTH, height));
     }
 
     /** A line in a drawing, points; grey from 0 (black) to 1. */

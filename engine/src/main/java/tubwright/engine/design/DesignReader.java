@@ -120,9 +120,13 @@ final class DesignReader {
         Optional<List<Case>> cases = fittings.flatMap(f ->
                 faults.attempt(() -> new CaseReader(shape, hardpoints, points, f.vehicle(), found).read(text.cases())));
         Optional<CrushReader> crush = faults.attempt(() -> CrushReader.of(text, shape, hardpoints, found));
-        Optional<List<RuledTub>> rules = faults.attempt(
-                () -> new RulesReader(shape, hardpoints, points, List.copyOf(layouts.zoneLaminates().keySet()), variant.equals(Design.AS_DESIGNED))
-                        .read(text.rules()));
+        Optional<List<RuledTub>> rules = faults.attempt(() -> new RulesReader(
+                        shape,
+                        hardpoints,
+                        points,
+                        List.copyOf(layouts.zoneLaminates().keySet()),
+                        variant.equals(Design.AS_DESIGNED))
+                .read(text.rules()));
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));

@@ -50,7 +50,8 @@ public final class RuleSetReader {
             Path design = Path.of(set.place().file()).toAbsolutePath().getParent();
             Path file = design.resolve(set.text());
             if (!java.nio.file.Files.exists(file)) {
-                throw new DesignError(set.place(), "there is no file \"" + set.text() + "\" beside the design", "look at its name");
+                throw new DesignError(
+                        set.place(), "there is no file \"" + set.text() + "\" beside the design", "look at its name");
             }
             return read(YamlReader.contents(file), file.toString());
         }
@@ -69,8 +70,7 @@ public final class RuleSetReader {
         List<RuleSet.Clause> clauses = new ArrayList<>();
         set.clauses().forEach(c -> faults.attempt(() -> clause(c, set)).ifPresent(clauses::add));
         faults.throwIfAny();
-        return new RuleSet(
-                set.ruleSet().text(), set.about().strip(), set.source(), set.year(), clauses);
+        return new RuleSet(set.ruleSet().text(), set.about().strip(), set.source(), set.year(), clauses);
     }
 
     private static RuleSet.Clause clause(Named<ClauseText> named, RuleSetText set) {
@@ -93,7 +93,8 @@ public final class RuleSetReader {
     private static RuleSet.Demand demand(ClauseText text) {
         if (text.bends().isPresent()) {
             return new RuleSet.Bends(
-                    names(text.bends().get().places()), text.bends().get().bending().si(),
+                    names(text.bends().get().places()),
+                    text.bends().get().bending().si(),
                     text.bends().get().flat());
         }
         if (text.bendsAcross().isPresent()) {
@@ -103,7 +104,8 @@ public final class RuleSetReader {
         }
         if (text.punched().isPresent()) {
             ClauseText.Punched p = text.punched().get();
-            return new RuleSet.Punched(p.place().text(), p.force().si(), p.diameter().si());
+            return new RuleSet.Punched(
+                    p.place().text(), p.force().si(), p.diameter().si());
         }
         if (text.carries().isPresent()) {
             ClauseText.Carries c = text.carries().get();
@@ -138,7 +140,8 @@ public final class RuleSetReader {
 
     private static double most(Limit limit) {
         if (limit.atLeast()) {
-            throw new DesignError(limit.place(), "\"" + limit + "\" binds the wrong way", "a movement is bounded above");
+            throw new DesignError(
+                    limit.place(), "\"" + limit + "\" binds the wrong way", "a movement is bounded above");
         }
         return limit.si();
     }

@@ -30,8 +30,7 @@ final class RulesReader {
      * @param zones of the tub
      * @param asDesigned false for a variant, which may have other zones: those it lacks count for nothing
      */
-    RulesReader(
-            TubShape shape, HardpointReader hardpoints, PointBook points, List<String> zones, boolean asDesigned) {
+    RulesReader(TubShape shape, HardpointReader hardpoints, PointBook points, List<String> zones, boolean asDesigned) {
         this.asDesigned = asDesigned;
         this.shape = shape;
         this.hardpoints = hardpoints;
@@ -57,7 +56,9 @@ final class RulesReader {
             Names.require(where.name(), known, "place in rule set \"" + set.name() + "\"");
             places.put(where.name().text(), place(where));
         }
-        return new RuledTub(named.name().text(), set, places, CaseReader.supports(text.hold(), hardpoints));
+        Optional<String> file =
+                RuleSetReader.SHIPPED.contains(text.set().text()) ? Optional.empty() : Optional.of(text.set().text());
+        return new RuledTub(named.name().text(), set, file, places, CaseReader.supports(text.hold(), hardpoints));
     }
 
     private static List<String> asked(RuleSet.Demand demand) {

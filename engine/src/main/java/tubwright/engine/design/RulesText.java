@@ -13,11 +13,14 @@ import tubwright.engine.design.text.Says;
 import tubwright.engine.quantity.Dimension;
 
 /** Rules that a tub is held against, as written. */
-@Says("A rule set and what its places are on this tub; answered by \"tubwright rules\". What is not said is not checked.")
+@Says(
+        "A rule set and what its places are on this tub; answered by \"tubwright rules\". What is not said is not checked.")
 record RulesText(
-        @Says("Name of a shipped set, or a file of your own beside the design: \"our-rules.yaml\".") Name set,
+        @Says("Name of a shipped set, or a file of your own beside the design: \"our-rules.yaml\".")
+        Name set,
 
-        @Says("Hardpoints held while the tub is pushed, each with its directions; left out, it is a body free in space.")
+        @Says(
+                "Hardpoints held while the tub is pushed, each with its directions; left out, it is a body free in space.")
         List<Named<Name>> hold,
 
         @Says("The set's places on this tub.") List<Named<Where>> places,

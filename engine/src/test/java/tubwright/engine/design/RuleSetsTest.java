@@ -60,15 +60,18 @@ class RuleSetsTest {
     }
 
     private static String rules(Design template, String more) {
-        String zone = template.asDesigned().tub().laminates().keySet().stream().sorted().findFirst().orElseThrow();
+        String zone = template.asDesigned().tub().laminates().keySet().stream()
+                .sorted()
+                .findFirst()
+                .orElseThrow();
         String hold = template.asDesigned().tub().cases().getFirst().hold().stream()
                 .map(h -> h.hardpoint().replaceFirst(" [LR]$", ""))
                 .distinct()
                 .map(h -> h + ": \"x, y, z\"")
                 .reduce((a, b) -> a + ", " + b)
                 .orElseThrow();
-        return "\nrules:\n  own:\n    set: ours.yaml\n    hold: {" + hold + "}\n    places:\n      side: {zones: [\"" + zone
-                + "\"], height: 300 mm" + more + "}\n";
+        return "\nrules:\n  own:\n    set: ours.yaml\n    hold: {" + hold + "}\n    places:\n      side: {zones: [\""
+                + zone + "\"], height: 300 mm" + more + "}\n";
     }
 
     private static List<Finding> findings(Design design) {
@@ -112,8 +115,7 @@ class RuleSetsTest {
         RuleSet set = RuleSetReader.shipped("student structural 2026");
         assertEquals(3 * 200e9 * 8509e-12, ((RuleSet.Bends) demand(set, "F.7.5.2")).bending(), 1);
         assertEquals(6 * 200e9 * 6695e-12, ((RuleSet.Bends) demand(set, "F.7.3.1")).bending(), 1);
-        assertEquals(
-                Math.PI * 25e-3 * 1.5e-3 * 0.577 * 365e6, ((RuleSet.Punched) demand(set, "F.7.2.3")).force(), 50);
+        assertEquals(Math.PI * 25e-3 * 1.5e-3 * 0.577 * 365e6, ((RuleSet.Punched) demand(set, "F.7.2.3")).force(), 50);
         RuleSet.Stopped front = (RuleSet.Stopped) demand(set, "F.8.8.2");
         assertEquals(7350, front.stop().impact().energy(), 1e-9);
     }
@@ -129,8 +131,12 @@ class RuleSetsTest {
     @Test
     void aPanelWithinTheScatterOfItsLimitIsNotChecked() throws IOException {
         Design template = Design.read(Files.writeString(folder.resolve("t.yaml"), Template.text("Bramble")));
-        String zone = template.asDesigned().tub().laminates().keySet().stream().sorted().findFirst().orElseThrow();
-        double ei = 0.3 * PanelBending.along(template.asDesigned().tub().laminates().get(zone));
+        String zone = template.asDesigned().tub().laminates().keySet().stream()
+                .sorted()
+                .findFirst()
+                .orElseThrow();
+        double ei =
+                0.3 * PanelBending.along(template.asDesigned().tub().laminates().get(zone));
         double[] limits = {ei / 2, ei / 1.1, 2 * ei};
         Verdict[] expected = {Verdict.MET, Verdict.NOT_CHECKED, Verdict.NOT_MET};
         for (int i = 0; i < 3; i++) {
@@ -152,7 +158,9 @@ class RuleSetsTest {
         Design template = Design.read(Files.writeString(folder.resolve("t.yaml"), Template.text("Bramble")));
         List<Finding> found = findings(read(rules(template, ""), OWN.formatted("1 N·m²")));
         assertEquals(Verdict.NOT_CHECKED, found.get(1).verdict());
-        assertTrue(found.get(1).needs().getFirst().contains("\"at\" of place \"pad\""), found.get(1).toString());
+        assertTrue(
+                found.get(1).needs().getFirst().contains("\"at\" of place \"pad\""),
+                found.get(1).toString());
         assertEquals(List.of("a look"), found.get(2).needs());
     }
 
@@ -165,10 +173,11 @@ class RuleSetsTest {
                 .findFirst()
                 .orElseThrow()
                 .position();
-        String pad = rules(template, "") + "      pad: {at: \"%.0f, %.0f, %.0f mm\"}\n"
-                .formatted(1e3 * at[0], 1e3 * at[1], 1e3 * at[2]);
+        String pad = rules(template, "")
+                + "      pad: {at: \"%.0f, %.0f, %.0f mm\"}\n".formatted(1e3 * at[0], 1e3 * at[1], 1e3 * at[2]);
         Finding once = findings(read(pad, OWN.formatted("1 N·m²"))).get(1);
-        Finding twice = findings(read(pad, OWN.formatted("1 N·m²").replace("0, -2, 0 kN", "0, -4, 0 kN"))).get(1);
+        Finding twice = findings(read(pad, OWN.formatted("1 N·m²").replace("0, -2, 0 kN", "0, -4, 0 kN")))
+                .get(1);
         assertTrue(once.found().contains("moves"), once.toString());
         assertEquals(2, once.reserve() / twice.reserve(), 1e-6);
     }

@@ -79,11 +79,12 @@ public record PanelTest(
         }
         List<Way> ways = new ArrayList<>();
         List<Check.NotChecked> missing = new ArrayList<>();
-        // Of one newton in the middle: moment L/4 over the width, shear a half. Both signs, as either face may be pressed.
+        // Of one newton in the middle: moment L/4 over the width, shear a half. Both signs, as either face may be
+        // pressed.
         for (int sign : new int[] {1, -1}) {
             double[] n = {0, 0, 0, sign * span / 4 / width, 0, 0};
-            for (Check check :
-                    SandwichChecks.of(sandwich.get(), PanelLoad.flat(n, new double[] {0.5 / width, 0}), KnockDown.NONE)) {
+            for (Check check : SandwichChecks.of(
+                    sandwich.get(), PanelLoad.flat(n, new double[] {0.5 / width, 0}), KnockDown.NONE)) {
                 switch (check) {
                     case Check.NotChecked not -> missing.add(not);
                     case Check.Reserve r -> {
@@ -95,7 +96,9 @@ public record PanelTest(
             }
             FirstPlyFailure plies = FirstPlyFailure.of(
                     laminate, n, Climate.NONE, LayerCriteria.of(Criterion.MAXIMUM_STRESS, KnockDown.NONE));
-            plies.fibre().ifPresent(f -> ways.add(new Way("fibres of a skin break", f.failure().reserveFactor())));
+            plies.fibre()
+                    .ifPresent(f -> ways.add(
+                            new Way("fibres of a skin break", f.failure().reserveFactor())));
             missing.addAll(plies.notChecked());
         }
         indented(sandwich.get(), beam.get(), span, width, ways, missing);
@@ -126,7 +129,8 @@ public record PanelTest(
         if (!sandwich.core().properties().has(Property.ZC)) {
             missing.add(new Check.NotChecked(
                     "core crushed under the roller",
-                    List.of("compressive strength through the thickness of " + sandwich.core().name())));
+                    List.of("compressive strength through the thickness of "
+                            + sandwich.core().name())));
             return;
         }
         double face = beam.outer().stretch() / beam.outer().thickness();

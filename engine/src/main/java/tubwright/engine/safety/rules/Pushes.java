@@ -58,7 +58,8 @@ public final class Pushes {
     static Optional<String> lacks(RuledTub rules, RuleSet.Pushed demand) {
         Optional<RuledTub.Place> place = rules.place(demand.place());
         boolean pad = !Double.isNaN(demand.pad()[0]);
-        if (place.isEmpty() || (pad ? place.get().middle().isEmpty() : place.get().points().isEmpty())) {
+        if (place.isEmpty()
+                || (pad ? place.get().middle().isEmpty() : place.get().points().isEmpty())) {
             return Optional.of("\"" + (pad ? "at" : "points") + "\" of place \"" + demand.place() + "\"");
         }
         if (rules.hold().isEmpty() && Double.isFinite(demand.moves())) {
@@ -68,7 +69,8 @@ public final class Pushes {
     }
 
     /** A case and what of its rows counts. */
-    private record Asked(String clause, Case.Loads load, Optional<String> only, Optional<Case.Spread> pad, List<String> points) {}
+    private record Asked(
+            String clause, Case.Loads load, Optional<String> only, Optional<Case.Spread> pad, List<String> points) {}
 
     /**
      * Solves them all on one mesh.
@@ -122,7 +124,8 @@ public final class Pushes {
         return new Answer(
                 lowest.map(Reserve::value).orElse(Double.POSITIVE_INFINITY),
                 lowest.map(Reserve::zone).orElse("nothing"),
-                lowest.map(r -> r.mode().isEmpty() ? r.check() : r.check() + ", " + r.mode()).orElse("nothing pushed to its limit"),
+                lowest.map(r -> r.mode().isEmpty() ? r.check() : r.check() + ", " + r.mode())
+                        .orElse("nothing pushed to its limit"),
                 movement,
                 missing);
     }
@@ -133,7 +136,9 @@ public final class Pushes {
             double[] d = structure.movement(each.hardpoint(), u);
             double[] f = each.force();
             double length = Math.sqrt(f[0] * f[0] + f[1] * f[1] + f[2] * f[2]);
-            sum += (d[0] * f[0] + d[1] * f[1] + d[2] * f[2]) / length / asked.load().forces().size();
+            sum += (d[0] * f[0] + d[1] * f[1] + d[2] * f[2])
+                    / length
+                    / asked.load().forces().size();
         }
         return sum;
     }
@@ -154,7 +159,8 @@ public final class Pushes {
         String source = "clause " + clause + " of " + rules.set().name();
         if (Double.isNaN(demand.pad()[0])) {
             List<Case.Force> forces = place.points().stream()
-                    .map(p -> new Case.Force(p, divided(demand.force(), place.points().size()), new double[3]))
+                    .map(p -> new Case.Force(
+                            p, divided(demand.force(), place.points().size()), new double[3]))
                     .toList();
             Case.Loads load = new Case.Loads(clause, rules.hold(), forces, new double[3], source);
             return Optional.of(new Asked(clause, load, Optional.empty(), Optional.empty(), place.points()));
@@ -174,17 +180,17 @@ public final class Pushes {
     /** Each point of the right-hand side (the left is its mirror image) along x, y and z, away from the tub's middle. */
     private static List<Asked> carry(String clause, RuleSet.Carries demand, RuledTub rules, Tub tub) {
         List<Asked> all = new ArrayList<>();
-        for (String point : rules.place(demand.place()).map(RuledTub.Place::points).orElse(List.of())) {
+        for (String point :
+                rules.place(demand.place()).map(RuledTub.Place::points).orElse(List.of())) {
             if (point.endsWith(" L")) {
                 continue;
             }
-            Optional<Hardpoint> at =
-                    tub.hardpoints().stream().filter(h -> h.name().equals(point)).findFirst();
+            Optional<Hardpoint> at = tub.hardpoints().stream()
+                    .filter(h -> h.name().equals(point))
+                    .findFirst();
             for (int d = 0; d < 3; d++) {
                 double[] force = new double[3];
-                double middle = d == 0
-                        ? (tub.shape().front() + tub.shape().rear()) / 2
-                        : d == 1 ? 0 : meanHeight(tub);
+                double middle = d == 0 ? (tub.shape().front() + tub.shape().rear()) / 2 : d == 1 ? 0 : meanHeight(tub);
                 int axis = d;
                 force[d] = at.map(h -> h.position()[axis] < middle).orElse(false) ? -demand.force() : demand.force();
                 String name = clause + " " + point + " " + "xyz".charAt(d);
@@ -201,7 +207,10 @@ public final class Pushes {
     }
 
     private static double meanHeight(Tub tub) {
-        return tub.hardpoints().stream().mapToDouble(h -> h.position()[2]).average().orElse(0);
+        return tub.hardpoints().stream()
+                .mapToDouble(h -> h.position()[2])
+                .average()
+                .orElse(0);
     }
 
     private static double[] divided(double[] force, int by) {

@@ -12,10 +12,12 @@ import tubwright.engine.structure.Case;
  *
  * @param name as the designer calls it
  * @param set the rules
+ * @param file beside the design that they were read from; empty for a shipped set
  * @param places by the rule set's names
  * @param hold how the tub is held while it is pushed; empty as a body free in space
  */
-public record RuledTub(String name, RuleSet set, Map<String, Place> places, List<Case.Support> hold) {
+public record RuledTub(
+        String name, RuleSet set, Optional<String> file, Map<String, Place> places, List<Case.Support> hold) {
     public RuledTub {
         places = Map.copyOf(places);
         hold = List.copyOf(hold);

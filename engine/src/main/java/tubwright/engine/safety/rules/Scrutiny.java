@@ -48,9 +48,10 @@ public final class Scrutiny {
     /** Test panels of the layups whose bending the rules count, foretold; one a layup. */
     public static List<PanelTest> panels(Tub tub, RuledTub rules) {
         Map<String, PanelTest> panels = new LinkedHashMap<>();
-        rules.places().forEach((name, place) -> place.zones()
-                .forEach(zone -> PanelTest.of(zone, tub.laminates().get(zone), PanelTest.SPAN, PanelTest.WIDTH)
-                        .ifPresent(p -> panels.putIfAbsent(zone, p))));
+        rules.places()
+                .forEach((name, place) -> place.zones()
+                        .forEach(zone -> PanelTest.of(zone, tub.laminates().get(zone), PanelTest.SPAN, PanelTest.WIDTH)
+                                .ifPresent(p -> panels.putIfAbsent(zone, p))));
         return panels.values().stream()
                 .sorted(java.util.Comparator.comparing(PanelTest::laminate))
                 .toList();
@@ -76,7 +77,9 @@ public final class Scrutiny {
         List<String> sources = new ArrayList<>();
         for (String name : demand.places()) {
             Optional<RuledTub.Place> place = rules.place(name);
-            if (place.isEmpty() || place.get().zones().isEmpty() || place.get().height().isEmpty()) {
+            if (place.isEmpty()
+                    || place.get().zones().isEmpty()
+                    || place.get().height().isEmpty()) {
                 return missing(clause, "\"zones\" and \"height\" of place \"" + name + "\"");
             }
             double height = place.get().height().getAsDouble();
@@ -91,7 +94,11 @@ public final class Scrutiny {
             sources.add(place.get().tested().source());
         }
         if (allTested) {
-            return judged(clause, tested >= demand.bending(), ei(tested, demand.bending()), tested / demand.bending(),
+            return judged(
+                    clause,
+                    tested >= demand.bending(),
+                    ei(tested, demand.bending()),
+                    tested / demand.bending(),
                     "own test: " + String.join(", ", sources));
         }
         double low = sum / PanelBending.HIGH;
@@ -116,8 +123,9 @@ public final class Scrutiny {
                     found,
                     reserve,
                     "computed from the laminates",
-                    List.of("panel tests: the clause lies within the scatter of such panels (one in ten measures less than "
-                            + String.format(Locale.ROOT, "%.0f N·m²)", low)));
+                    List.of(
+                            "panel tests: the clause lies within the scatter of such panels (one in ten measures less than "
+                                    + String.format(Locale.ROOT, "%.0f N·m²)", low)));
         }
         return new Finding(clause, Verdict.MET, found, reserve, computed(clause), List.of());
     }
@@ -190,8 +198,7 @@ public final class Scrutiny {
         }
         Pushes.Answer answer = pushes.of(clause.number());
         if (!answer.notChecked().isEmpty()) {
-            return new Finding(
-                    clause, Verdict.NOT_CHECKED, "", Double.NaN, "", answer.notChecked());
+            return new Finding(clause, Verdict.NOT_CHECKED, "", Double.NaN, "", answer.notChecked());
         }
         return judged(
                 clause,
@@ -268,7 +275,8 @@ public final class Scrutiny {
                 as.onto());
         List<CrushVerdicts.Line> lines = CrushVerdicts.of(asked);
         lines = lines.subList(0, lines.size() - 1); // what bulkhead and mounts bear is no part of the clause
-        List<String> needs = lines.stream().flatMap(l -> l.needs().stream()).distinct().toList();
+        List<String> needs =
+                lines.stream().flatMap(l -> l.needs().stream()).distinct().toList();
         String words = asked.whole()
                 .map(a -> String.format(
                         Locale.ROOT,
@@ -294,7 +302,8 @@ public final class Scrutiny {
 
     private Finding enclosed(RuleSet.Clause clause) {
         List<String> bare = tub.laminates().entrySet().stream()
-                .filter(e -> tub.layout().zones().stream().anyMatch(z -> z.name().equals(e.getKey())))
+                .filter(e ->
+                        tub.layout().zones().stream().anyMatch(z -> z.name().equals(e.getKey())))
                 .filter(e -> !enclosed(e.getValue()))
                 .map(Map.Entry::getKey)
                 .sorted()
@@ -302,9 +311,7 @@ public final class Scrutiny {
         return judged(
                 clause,
                 bare.isEmpty(),
-                bare.isEmpty()
-                        ? "every zone"
-                        : bare.stream().collect(Collectors.joining(", ", "not in ", "")),
+                bare.isEmpty() ? "every zone" : bare.stream().collect(Collectors.joining(", ", "not in ", "")),
                 Double.NaN,
                 "read off the stacks; patches and tapes of joints not looked at");
     }

@@ -27,6 +27,8 @@ export type TestView = Schemas["TestView"];
 export type FileView = Schemas["FileView"];
 export type ExplainedView = Schemas["ExplainedView"];
 export type ExplainRequest = Schemas["ExplainRequest"];
+export type HitView = Schemas["HitView"];
+export type HitRequest = Schemas["HitRequest"];
 export type Happening = Schemas["Happening"];
 
 /** The server said no, and why. */
@@ -77,6 +79,7 @@ export class Ask {
   startModes = (variant: string) => this.post<RunView>("/api/modes/start", { variant });
   stopModes = () => this.post<RunView>("/api/modes/stop");
   shape = (variant: string, number: number) => this.binary<ShapeView>("/api/shape", { variant, number: String(number) });
+  hit = (asked: HitRequest) => this.post<HitView>("/api/hit", asked);
   runs = () => this.json<StoredView[]>("/api/runs");
   runAnswers = (run: number) => this.json<AnswerView[]>("/api/runs/answers", { run: String(run) });
   readings = () => this.json<FileView[]>("/api/readings");

@@ -4,6 +4,7 @@ import type { Bench } from "./bench";
 import { Exchange } from "./exchange";
 import { Logbook } from "./logbook";
 import { Modes } from "./modes";
+import { Patch } from "./patch";
 import { Plies } from "./plies";
 import { coarseness, type BenchState } from "./state";
 import { TorsionTest } from "./test";
@@ -21,6 +22,7 @@ export const CHAPTERS: readonly { key: string; name: string; View: ComponentType
   { key: "plies", name: "Plies", View: Plies },
   { key: "exchange", name: "Exchange", View: Exchange },
   { key: "modes", name: "Modes", View: Modes },
+  { key: "patch", name: "Patch away", View: Patch },
   { key: "test", name: "Torsion test", View: TorsionTest },
   { key: "log", name: "Logbook", View: Logbook },
 ];

@@ -34,6 +34,9 @@ export function ReadingAt({ bench, state }: { bench: Bench; state: BenchState })
       >
         Open its plies
       </button>{" "}
+      <button type="button" class="quiet" onClick={() => bench.set({ chapter: "patch" })} data-test="open-patch">
+        What if it is hit here
+      </button>{" "}
       <button type="button" class="quiet" onClick={() => bench.set({ picked: undefined })}>
         let go
       </button>

@@ -42,6 +42,7 @@ public final class OpenProject implements AutoCloseable {
     private final ExchangeBook exchange;
     private final ModesBook modes;
     private final TestBook tests;
+    private final HitBook hits;
     private Snapshot snapshot;
     private Workings workings;
 
@@ -67,6 +68,7 @@ public final class OpenProject implements AutoCloseable {
         exchange = new ExchangeBook(this, queue, version, this::tell);
         modes = new ModesBook(this, queue, this::tell);
         tests = new TestBook(this, logbook, queue, version, this::tell);
+        hits = new HitBook(this);
         snapshot.design().ifPresent(this::work);
         watch = new FileWatch(file, this::reread);
     }
@@ -278,6 +280,11 @@ public final class OpenProject implements AutoCloseable {
     /** Begins to look for those of a variant. */
     public RunView startModes(String variant) {
         return modes.start(workings().variant(variant).name());
+    }
+
+    /** Takes a patch away and says what the rest carries; the first one waits until the tub is solved. */
+    public HitView hit(HitView.HitRequest asked) {
+        return hits.hit(asked);
     }
 
     /** Stops looking. */

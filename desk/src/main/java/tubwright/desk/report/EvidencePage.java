@@ -36,7 +36,8 @@ public final class EvidencePage {
         RunAnswer run = answer.run();
         Gallery gallery = Gallery.paint(run);
         List<Section> sections = new ArrayList<>();
-        sections.add(new Section("What this was made from", "The same files give the same dossier, byte for byte.", inputs()));
+        sections.add(new Section(
+                "What this was made from", "The same files give the same dossier, byte for byte.", inputs()));
         sections.add(Summary.section(run));
         sections.add(new Section(
                 "Materials and where their values come from",
@@ -57,7 +58,9 @@ public final class EvidencePage {
         List<Section> cautioned = sections.stream()
                 .filter(s -> !s.body().isEmpty())
                 .map(s -> new Section(
-                        s.title(), s.aside(), s.body() + "<p class=\"foot\">" + escape(EvidenceAnswer.CAUTION) + "</p>"))
+                        s.title(),
+                        s.aside(),
+                        s.body() + "<p class=\"foot\">" + escape(EvidenceAnswer.CAUTION) + "</p>"))
                 .toList();
         return Note.page(answer.tub() + ": evidence", head(), cautioned, StackDrawing.patterns());
     }
@@ -94,7 +97,9 @@ public final class EvidencePage {
                     continue;
                 }
                 PropertyValue value = material.properties().find(property).get();
-                rows.append("<tr><td>").append(first ? escape(material.name()) : "").append("</td><td>");
+                rows.append("<tr><td>")
+                        .append(first ? escape(material.name()) : "")
+                        .append("</td><td>");
                 rows.append(escape(property.key())).append("</td><td class=\"n\">");
                 rows.append(escape(new Quantity(value.si(), property.dimension()).toString()))
                         .append("</td><td>")
@@ -118,8 +123,8 @@ public final class EvidencePage {
                     .append(String.format(Locale.ROOT, "%.0f %%", 100 * family.worst()))
                     .append("</td></tr>");
         }
-        return "<p>" + answer.checks() + " values from outside, in " + answer.verification().size() + " families.</p>"
-                + rows.append("</tbody></table>");
+        return "<p>" + answer.checks() + " values from outside, in "
+                + answer.verification().size() + " families.</p>" + rows.append("</tbody></table>");
     }
 
     private String damage() {

@@ -45,7 +45,8 @@ public final class EvidenceBook {
 
     /** The PDF file. */
     public static byte[] write(EvidenceAnswer answer) {
-        String foot = answer.tub() + "   -   fingerprint " + answer.fingerprint() + "   -   Tubwright " + answer.version();
+        String foot =
+                answer.tub() + "   -   fingerprint " + answer.fingerprint() + "   -   Tubwright " + answer.version();
         try (Paper paper = new Paper(answer.tub() + ": evidence", foot, EvidenceAnswer.CAUTION)) {
             new EvidenceBook(answer, paper).all();
             return paper.done();
@@ -190,8 +191,7 @@ public final class EvidenceBook {
                 paper.paragraph(CrushWords.outcome(a) + ".");
                 curve(a);
             });
-            each.apart()
-                    .ifPresent(a -> CrushWords.apart(each.structure(), a).forEach(paper::paragraph));
+            each.apart().ifPresent(a -> CrushWords.apart(each.structure(), a).forEach(paper::paragraph));
             List<List<String>> rows = rows("limit", "found", "reserve", "comes to");
             for (CrushVerdicts.Line l : each.lines()) {
                 rows.add(List.of(
@@ -266,7 +266,10 @@ public final class EvidenceBook {
     }
 
     private void picture(EvidencePictures.Plate plate) {
-        paper.picture(plate.png(), plate.picture().image().width(), plate.picture().image().height());
+        paper.picture(
+                plate.png(),
+                plate.picture().image().width(),
+                plate.picture().image().height());
         paper.paragraph(plate.caption());
     }
 

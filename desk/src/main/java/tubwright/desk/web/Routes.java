@@ -9,6 +9,7 @@ import tubwright.desk.page.ExchangeView;
 import tubwright.desk.page.ExplainedView;
 import tubwright.desk.page.FieldsView;
 import tubwright.desk.page.Happening;
+import tubwright.desk.page.HitView;
 import tubwright.desk.page.LedgerView;
 import tubwright.desk.page.LogView;
 import tubwright.desk.page.ModesView;
@@ -209,6 +210,14 @@ final class Routes {
                         ModesView.ModesRequest.class,
                         RunView.class,
                         a -> project.startModes(((ModesView.ModesRequest) a.body()).variant())),
+                post(
+                        "/api/hit",
+                        "hit",
+                        "Takes a patch away and says what the rest carries",
+                        List.of(),
+                        HitView.HitRequest.class,
+                        HitView.class,
+                        a -> project.hit((HitView.HitRequest) a.body())),
                 post(
                         "/api/modes/stop",
                         "stopModes",

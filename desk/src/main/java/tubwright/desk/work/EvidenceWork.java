@@ -101,11 +101,12 @@ public final class EvidenceWork {
                 String.format(
                         Locale.ROOT,
                         "finest mesh %.0f mm, damage and pushes %.0f mm",
-                        1e3 * run.main().cases().stream()
-                                .flatMap(c -> c.stiffness().samples().stream())
-                                .mapToDouble(s -> s.meshSize())
-                                .min()
-                                .orElse(size),
+                        1e3
+                                * run.main().cases().stream()
+                                        .flatMap(c -> c.stiffness().samples().stream())
+                                        .mapToDouble(s -> s.meshSize())
+                                        .min()
+                                        .orElse(size),
                         1e3 * size),
                 run,
                 damage,
@@ -121,8 +122,7 @@ public final class EvidenceWork {
     private static List<EvidenceAnswer.Input> inputs(Design design) {
         List<EvidenceAnswer.Input> inputs = new ArrayList<>();
         inputs.add(new EvidenceAnswer.Input(
-                design.file().getFileName().toString(),
-                sha(design.text().getBytes(StandardCharsets.UTF_8))));
+                design.file().getFileName().toString(), sha(design.text().getBytes(StandardCharsets.UTF_8))));
         Path folder = design.file().toAbsolutePath().getParent();
         for (String name : ruleFiles(design)) {
             try {
@@ -213,8 +213,8 @@ public final class EvidenceWork {
                 }
             }
             List<EvidenceAnswer.Family> result = new ArrayList<>();
-            families.forEach((name, sum) -> result.add(new EvidenceAnswer.Family(
-                    name.toLowerCase(Locale.ROOT).replace('_', ' '), (int) sum[0], sum[1])));
+            families.forEach((name, sum) -> result.add(
+                    new EvidenceAnswer.Family(name.toLowerCase(Locale.ROOT).replace('_', ' '), (int) sum[0], sum[1])));
             return result;
         } catch (IOException e) {
             throw new UncheckedIOException(VERIFICATION + " cannot be read", e);
@@ -224,7 +224,9 @@ public final class EvidenceWork {
     /** What nobody has looked at, as far as this program can tell. */
     private static List<String> gaps(RunAnswer run, Optional<CrushAnswer> crush, Optional<RulesAnswer> rules) {
         List<String> gaps = new ArrayList<>();
-        run.main().reserves().notChecked().stream().map(Check.NotChecked::toString).forEach(gaps::add);
+        run.main().reserves().notChecked().stream()
+                .map(Check.NotChecked::toString)
+                .forEach(gaps::add);
         crush.ifPresent(c -> c.structures()
                 .forEach(s -> s.lines().stream()
                         .flatMap(l -> l.needs().stream())
@@ -236,8 +238,8 @@ public final class EvidenceWork {
         rules.ifPresent(r -> r.sets()
                 .forEach(s -> s.findings().stream()
                         .filter(f -> f.verdict() == Finding.Verdict.NOT_CHECKED)
-                        .forEach(f -> gaps.add(s.set().name() + ", " + f.clause().number() + " not checked: needs "
-                                + String.join("; ", f.needs())))));
+                        .forEach(f -> gaps.add(s.set().name() + ", "
+                                + f.clause().number() + " not checked: needs " + String.join("; ", f.needs())))));
         if (rules.isEmpty()) {
             gaps.add("no rule set was held against this tub: needs \"rules\" in the design");
         }

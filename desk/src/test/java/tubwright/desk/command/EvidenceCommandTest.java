@@ -41,11 +41,11 @@ class EvidenceCommandTest {
 
     @Test
     void theSameFilesGiveTheSameBytesAndEveryPageIsCautioned() throws IOException {
-        Typed typed = typed("--mesh", "90 mm", "--positions", "12");
+        Typed typed = typed("--mesh", "180 mm", "--quick", "--positions", "3");
         assertEquals(0, typed.code(), typed.err());
         byte[] pdf = Files.readAllBytes(folder.resolve("runs/evidence/evidence.pdf"));
         byte[] html = Files.readAllBytes(folder.resolve("runs/evidence/evidence.html"));
-        assertEquals(0, typed("--mesh", "90 mm", "--positions", "12").code());
+        assertEquals(0, typed("--mesh", "180 mm", "--quick", "--positions", "3").code());
         assertArrayEquals(pdf, Files.readAllBytes(folder.resolve("runs/evidence/evidence.pdf")));
         assertArrayEquals(html, Files.readAllBytes(folder.resolve("runs/evidence/evidence.html")));
         assertArrayEquals(
@@ -63,8 +63,15 @@ class EvidenceCommandTest {
             stripper.setStartPage(1);
             String all = stripper.getText(document);
             for (String part : new String[] {
-                "What this was made from", "Materials and where their values come from", "Margins", "If a patch is shot away",
-                "Crush: nose", "Rules: student structural 2026", "Tests done", "What is not covered", "not checked: needs"
+                "What this was made from",
+                "Materials and where their values come from",
+                "Margins",
+                "If a patch is shot away",
+                "Crush: nose",
+                "Rules: student structural 2026",
+                "Tests done",
+                "What is not covered",
+                "not checked: needs"
             }) {
                 assertTrue(all.contains(part), part);
             }
@@ -74,16 +81,6 @@ class EvidenceCommandTest {
         int cautions = page.split(Pattern.quote(EvidenceAnswer.CAUTION), -1).length - 1;
         assertTrue(cautions > sections, cautions + " cautions in " + sections + " sections");
         assertFalse(SAFE.matcher(page.toLowerCase(Locale.ROOT)).find());
-    }
-
-    @Test
-    void aChangedDesignHasAnotherFingerprint() throws IOException {
-        typed("--mesh", "120 mm", "--positions", "2");
-        String before = Files.readString(folder.resolve("runs/evidence/answer.json"));
-        Path design = folder.resolve("tub.yaml");
-        Files.writeString(design, Files.readString(design) + "# a note\n");
-        typed("--mesh", "120 mm", "--positions", "2");
-        assertFalse(before.equals(Files.readString(folder.resolve("runs/evidence/answer.json"))));
     }
 
     @Test

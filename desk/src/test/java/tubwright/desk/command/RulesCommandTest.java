@@ -25,7 +25,7 @@ class RulesCommandTest {
     @Test
     void everyClauseOfTheBrambleComesToAVerdictAndNothingIsCalledSafe() throws IOException {
         Files.copy(Path.of("..", "examples", "bramble", "tub.yaml"), folder.resolve("tub.yaml"));
-        Typed typed = Typed.on(new FakeBench(), "rules", folder.toString(), "--mesh", "70 mm", "--json");
+        Typed typed = Typed.on(new FakeBench(), "rules", folder.toString(), "--mesh", "150 mm", "--json");
         assertEquals(0, typed.code(), typed.err());
         JsonNode set = JsonMapper.builder()
                 .build()

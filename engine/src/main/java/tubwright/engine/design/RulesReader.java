@@ -56,8 +56,9 @@ final class RulesReader {
             Names.require(where.name(), known, "place in rule set \"" + set.name() + "\"");
             places.put(where.name().text(), place(where));
         }
-        Optional<String> file =
-                RuleSetReader.SHIPPED.contains(text.set().text()) ? Optional.empty() : Optional.of(text.set().text());
+        Optional<String> file = RuleSetReader.SHIPPED.contains(text.set().text())
+                ? Optional.empty()
+                : Optional.of(text.set().text());
         return new RuledTub(named.name().text(), set, file, places, CaseReader.supports(text.hold(), hardpoints));
     }
 

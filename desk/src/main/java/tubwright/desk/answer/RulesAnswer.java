@@ -40,9 +40,24 @@ public record RulesAnswer(String tub, List<Held> sets, double meshSize, String s
             panels = List.copyOf(panels);
         }
 
+        /** How many clauses come to what, in words. */
+        public String count() {
+            return findings.size() + " clauses: " + count(Finding.Verdict.MET) + " met, "
+                    + count(Finding.Verdict.NOT_MET) + " not met, " + count(Finding.Verdict.NOT_CHECKED)
+                    + " not checked.";
+        }
+
         /** How many clauses come to a verdict. */
         public long count(Finding.Verdict verdict) {
             return findings.stream().filter(f -> f.verdict() == verdict).count();
         }
+    }
+
+    /** Verdict with how it was found or what is needed. */
+    public static String comesTo(Finding f) {
+        return f.verdict().words()
+                + (f.needs().isEmpty()
+                        ? f.how().isEmpty() ? "" : " (" + f.how() + ")"
+                        : ": needs " + String.join("; ", f.needs()));
     }
 }

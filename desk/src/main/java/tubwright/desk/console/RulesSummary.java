@@ -7,7 +7,6 @@ import java.util.Locale;
 import tubwright.desk.answer.RulesAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.console.Terminal.Look;
-import tubwright.desk.report.RulesPage;
 import tubwright.engine.safety.rules.Finding;
 
 /** A tub held against rules, in a few lines. */
@@ -23,7 +22,7 @@ public final class RulesSummary {
             lines.add("");
             lines.add(terminal.look(Look.STRONG, held.set().name()) + "  "
                     + held.set().source());
-            lines.add("  " + RulesPage.count(held));
+            lines.add("  " + held.count());
             for (Finding f : held.findings()) {
                 lines.add("");
                 lines.addAll(Wrap.lines(
@@ -36,7 +35,7 @@ public final class RulesSummary {
                 if (!f.found().isEmpty()) {
                     lines.addAll(Wrap.lines(f.found() + reserve, "      ", WIDTH));
                 }
-                List<String> verdict = Wrap.lines(RulesPage.comesTo(f), "    = ", WIDTH);
+                List<String> verdict = Wrap.lines(RulesAnswer.comesTo(f), "    = ", WIDTH);
                 verdict.forEach(
                         v -> lines.add(f.verdict() == Finding.Verdict.NOT_MET ? terminal.look(Look.BAD, v) : v));
             }

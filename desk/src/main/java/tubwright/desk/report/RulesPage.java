@@ -36,7 +36,7 @@ public final class RulesPage {
             sections.add(new Section(
                     held.set().name(),
                     held.set().source() + ". " + held.set().about(),
-                    "<p>" + escape(count(held)) + "</p>" + clauses(held)));
+                    "<p>" + escape(held.count()) + "</p>" + clauses(held)));
             if (!held.panels().isEmpty()) {
                 sections.add(new Section(
                         "Test panels, foretold",
@@ -46,13 +46,6 @@ public final class RulesPage {
             }
         }
         return sections;
-    }
-
-    /** How many clauses come to what. */
-    public static String count(RulesAnswer.Held held) {
-        return held.findings().size() + " clauses: " + held.count(Finding.Verdict.MET) + " met, "
-                + held.count(Finding.Verdict.NOT_MET) + " not met, " + held.count(Finding.Verdict.NOT_CHECKED)
-                + " not checked.";
     }
 
     private static String clauses(RulesAnswer.Held held) {
@@ -66,18 +59,10 @@ public final class RulesPage {
             rows.append("</td><td>").append(escape(f.found())).append("</td><td class=\"n\">");
             rows.append(Double.isFinite(f.reserve()) ? String.format(Locale.ROOT, "%.2f", f.reserve()) : "–")
                     .append("</td><td>")
-                    .append(escape(comesTo(f)))
+                    .append(escape(RulesAnswer.comesTo(f)))
                     .append("</td></tr>");
         }
         return rows.append("</tbody></table>").toString();
-    }
-
-    /** Verdict with how or what is needed. */
-    public static String comesTo(Finding f) {
-        return f.verdict().words()
-                + (f.needs().isEmpty()
-                        ? f.how().isEmpty() ? "" : " (" + f.how() + ")"
-                        : ": needs " + String.join("; ", f.needs()));
     }
 
     private static String panels(RulesAnswer.Held held) {

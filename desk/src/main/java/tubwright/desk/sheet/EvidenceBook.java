@@ -17,7 +17,6 @@ import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RulesAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.report.EvidencePictures;
-import tubwright.desk.report.RulesPage;
 import tubwright.engine.material.Material;
 import tubwright.engine.material.Property;
 import tubwright.engine.quantity.Quantity;
@@ -242,13 +241,13 @@ public final class EvidenceBook {
     private void rules(RulesAnswer rules) {
         for (RulesAnswer.Held held : rules.sets()) {
             paper.heading("Rules: " + held.set().name());
-            paper.paragraph(held.set().source() + ". " + held.set().about() + " " + RulesPage.count(held));
+            paper.paragraph(held.set().source() + ". " + held.set().about() + " " + held.count());
             for (Finding f : held.findings()) {
                 paper.paragraph(f.clause().number() + "  " + f.clause().says() + " ["
                         + f.clause().provenance().trust().mark() + "]: "
                         + (f.found().isEmpty() ? "" : f.found() + ". ")
-                        + RulesPage.comesTo(f).toUpperCase(Locale.ROOT).substring(0, 1)
-                        + RulesPage.comesTo(f).substring(1) + ".");
+                        + RulesAnswer.comesTo(f).toUpperCase(Locale.ROOT).substring(0, 1)
+                        + RulesAnswer.comesTo(f).substring(1) + ".");
             }
             for (PanelTest p : held.panels()) {
                 paper.paragraph("Test panel of " + p.laminate() + ", foretold: " + p.words() + ".");

@@ -41,11 +41,11 @@ class EvidenceCommandTest {
 
     @Test
     void theSameFilesGiveTheSameBytesAndEveryPageIsCautioned() throws IOException {
-        Typed typed = typed("--mesh", "180 mm", "--quick", "--positions", "3");
+        Typed typed = typed("--mesh", "75 mm", "--positions", "3");
         assertEquals(0, typed.code(), typed.err());
         byte[] pdf = Files.readAllBytes(folder.resolve("runs/evidence/evidence.pdf"));
         byte[] html = Files.readAllBytes(folder.resolve("runs/evidence/evidence.html"));
-        assertEquals(0, typed("--mesh", "180 mm", "--quick", "--positions", "3").code());
+        assertEquals(0, typed("--mesh", "75 mm", "--positions", "3").code());
         assertArrayEquals(pdf, Files.readAllBytes(folder.resolve("runs/evidence/evidence.pdf")));
         assertArrayEquals(html, Files.readAllBytes(folder.resolve("runs/evidence/evidence.html")));
         assertArrayEquals(

@@ -65,7 +65,11 @@ public final class RuleSetReader {
      * @throws DesignError with every fault found
      */
     public static RuleSet read(String text, String file) {
-        RuleSetText set = Binder.bind(YamlReader.read(text, file), RuleSetText.class);
+        return of(Binder.bind(YamlReader.read(text, file), RuleSetText.class));
+    }
+
+    /** A rule set as written. */
+    static RuleSet of(RuleSetText set) {
         Faults faults = new Faults();
         List<RuleSet.Clause> clauses = new ArrayList<>();
         set.clauses().forEach(c -> faults.attempt(() -> clause(c, set)).ifPresent(clauses::add));

@@ -48,7 +48,7 @@ final class RulesReader {
 
     private RuledTub one(Named<RulesText> named) {
         RulesText text = named.value();
-        RuleSet set = RuleSetReader.find(text.set());
+        RuleSet set = text.own().map(RuleSetReader::of).orElseGet(() -> RuleSetReader.find(text.set().orElseThrow()));
         TreeSet<String> known = new TreeSet<>();
         set.clauses().forEach(c -> known.addAll(asked(c.demand())));
         Map<String, RuledTub.Place> places = new LinkedHashMap<>();
@@ -56,9 +56,7 @@ final class RulesReader {
             Names.require(where.name(), known, "place in rule set \"" + set.name() + "\"");
             places.put(where.name().text(), place(where));
         }
-        Optional<String> file = RuleSetReader.SHIPPED.contains(text.set().text())
-                ? Optional.empty()
-                : Optional.of(text.set().text());
+        Optional<String> file = text.set().map(Name::text).filter(f -> !RuleSetReader.SHIPPED.contains(f));
         return new RuledTub(named.name().text(), set, file, places, CaseReader.supports(text.hold(), hardpoints));
     }
 

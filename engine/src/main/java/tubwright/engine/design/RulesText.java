@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tubwright.engine.design.text.Amount;
 import tubwright.engine.design.text.Amounts;
+import tubwright.engine.design.text.Choose;
 import tubwright.engine.design.text.In;
 import tubwright.engine.design.text.Name;
 import tubwright.engine.design.text.Named;
@@ -15,9 +16,12 @@ import tubwright.engine.quantity.Dimension;
 /** Rules that a tub is held against, as written. */
 @Says(
         "A rule set and what its places are on this tub; answered by \"tubwright rules\". What is not said is not checked.")
+@Choose({"set", "own"})
 record RulesText(
         @Says("Name of a shipped set, or a file of your own beside the design: \"our-rules.yaml\".")
-        Name set,
+        Optional<Name> set,
+
+        @Says("A set of your own, written here.") Optional<RuleSetText> own,
 
         @Says(
                 "Hardpoints held while the tub is pushed, each with its directions; left out, it is a body free in space.")

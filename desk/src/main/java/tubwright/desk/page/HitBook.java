@@ -33,7 +33,9 @@ final class HitBook {
 
     /** Takes one away. */
     synchronized HitView hit(HitView.HitRequest asked) {
-        if (asked.place() == null || asked.place().length != 3 || !Arrays.stream(asked.place()).allMatch(Double::isFinite)) {
+        if (asked.place() == null
+                || asked.place().length != 3
+                || !Arrays.stream(asked.place()).allMatch(Double::isFinite)) {
             throw new UserMistake("a patch lies at a point: three numbers");
         }
         if (!(asked.size() >= LEAST && asked.size() <= MOST)) {
@@ -67,8 +69,7 @@ final class HitBook {
     private static HitView view(String variant, String revision, PatchAnswer answer) {
         List<HitView.StiffnessView> stiffness = answer.stiffness().stream()
                 .map(s -> new HitView.StiffnessView(
-                        s.name(),
-                        Double.isNaN(s.after()) ? Optional.empty() : Optional.of(1 - s.after() / s.before())))
+                        s.name(), Double.isNaN(s.after()) ? Optional.empty() : Optional.of(1 - s.after() / s.before())))
                 .toList();
         List<HitView.LoadView> loads = answer.loads().stream()
                 .sorted(Comparator.comparingDouble(
@@ -78,7 +79,9 @@ final class HitBook {
                         !l.loose(),
                         l.before().map(Reserve::value).filter(Double::isFinite),
                         l.after().map(Reserve::value).filter(Double::isFinite),
-                        l.after().map(r -> r.zone() + ": " + ReserveWords.what(r)).orElse("")))
+                        l.after()
+                                .map(r -> r.zone() + ": " + ReserveWords.what(r))
+                                .orElse("")))
                 .toList();
         return new HitView(
                 variant,

@@ -15,7 +15,10 @@ public record HitView(
         @Meaning("barely visible, visible or hole") String degree,
         @Meaning("stiffness by case") List<StiffnessView> stiffness,
         @Meaning("load cases, weakest first") List<LoadView> loads,
-        @Meaning("what else there is to say: loads without a path, ties lost") String aside,
+
+        @Meaning("what else there is to say: loads without a path, ties lost")
+        String aside,
+
         @Meaning("what such an answer is and is not") String about) {
 
     /** A stiffness before and after. */
@@ -31,7 +34,10 @@ public record HitView(
     public record LoadView(
             @Meaning("the case") String loading,
             @Meaning("whether a path is left for its loads") boolean carried,
-            @Meaning("before; none where nothing pushes there") Optional<Double> before,
+
+            @Meaning("before; none where nothing pushes there")
+            Optional<Double> before,
+
             @Meaning("after") Optional<Double> after,
             @Meaning("what gives way, and where") String how) {}
 

@@ -48,7 +48,9 @@ final class RulesReader {
 
     private RuledTub one(Named<RulesText> named) {
         RulesText text = named.value();
-        RuleSet set = text.own().map(RuleSetReader::of).orElseGet(() -> RuleSetReader.find(text.set().orElseThrow()));
+        RuleSet set = text.own()
+                .map(RuleSetReader::of)
+                .orElseGet(() -> RuleSetReader.find(text.set().orElseThrow()));
         TreeSet<String> known = new TreeSet<>();
         set.clauses().forEach(c -> known.addAll(asked(c.demand())));
         Map<String, RuledTub.Place> places = new LinkedHashMap<>();

@@ -40,7 +40,10 @@ public final class Perforation {
                     "mass, diameter, thickness, density and resistance of a perforation are greater than zero");
         }
         double a = Math.PI * diameter * diameter * thickness;
-        return a * nose.beta * Math.sqrt(density * resistance) / (4 * mass)
+        return a
+                * nose.beta
+                * Math.sqrt(density * resistance)
+                / (4 * mass)
                 * (1 + Math.sqrt(1 + 8 * mass / (nose.beta * nose.beta * density * a)));
     }
 

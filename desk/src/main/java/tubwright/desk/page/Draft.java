@@ -33,6 +33,10 @@ final class Draft {
         answer = ask();
     }
 
+    String id() {
+        return id;
+    }
+
     String variant() {
         return variant;
     }

@@ -119,16 +119,26 @@ public final class OpenProject implements AutoCloseable {
         synchronized (this) {
             all = Map.copyOf(drafts);
         }
-        all.forEach((id, draft) -> {
+        for (Draft draft : all.values()) {
+            String id = draft.id();
             try {
-                draft.carry(now.trial(draft.variant()), now.revision());
+                Trial trial = now.trial(draft.variant());
+                synchronized (this) {
+                    if (workings != now) {
+                        return;
+                    }
+                }
+                draft.carry(trial, now.revision());
+            } catch (CancellationException changedAgain) {
+                // Whoever works on the file as it is by now carries them on.
+                return;
             } catch (RuntimeException gone) {
                 synchronized (this) {
                     drafts.remove(id);
                 }
             }
             tell(new Happening(Happening.What.DRAFT, now.revision(), id));
-        });
+        }
     }
 
     /** What has been computed from the file as it could last be read. */

@@ -384,6 +384,26 @@ class OpenProjectTest {
     }
 
     @Test
+    void aDraftIsCarriedOverAFileThatChangesAgainBeforeItHasBeenSolved() throws IOException {
+        Path file = folder.resolve("tub.yaml");
+        String text = Files.readString(file);
+        LedgerView.OwnerView zone = someZone();
+        String id = project.openDraft(DESIGNED).id();
+        List<String> words =
+                project.change(id, List.of(off(zone.name(), firstPly(zone)))).words();
+        try {
+            Files.writeString(file, text.replace("tub: Trial", "tub: Trial Three"));
+            await(() -> Optional.of(project.view()).filter(v -> v.tub().equals("Trial Three")));
+        } finally {
+            Files.writeString(file, text);
+        }
+        DraftView draft = await(() -> Optional.of(project.draft(id))
+                .filter(d -> d.note().isPresent() && d.revision().equals(Snapshot.revision(text))));
+        assertEquals(words, draft.words());
+        assertTrue(project.undo(id).words().isEmpty());
+    }
+
+    @Test
     void anEditOfTheFileIsFollowedAndAnErrorInItIsShownWithItsLine() throws IOException {
         Path file = folder.resolve("tub.yaml");
         String text = Files.readString(file);

@@ -2,7 +2,6 @@
 package tubwright.engine.make.drape;
 
 import java.util.Arrays;
-import java.util.function.IntConsumer;
 
 /** Points in space by boxes of one size, for the question whether one is near. */
 final class NearNodes {
@@ -80,8 +79,17 @@ final class NearNodes {
         return best;
     }
 
-    /** Tells every point in the boxes round a place, itself and its neighbours. */
-    void each(double[] p, IntConsumer tell) {
+    /** Hears of a point and how far it is from the place asked for. */
+    interface Heard {
+        void of(int n, double apart);
+    }
+
+    /** Tells every point in the boxes round a place, itself and its neighbours, the nearest first. */
+    void each(double[] p, Heard tell) {
+        int first = nearest(p, box);
+        if (first >= 0) {
+            tell.of(first, apart(first, p));
+        }
         int ci = cell(p[0]);
         int cj = cell(p[1]);
         int ck = cell(p[2]);
@@ -89,12 +97,20 @@ final class NearNodes {
             for (int j = cj - 1; j <= cj + 1; j++) {
                 for (int k = ck - 1; k <= ck + 1; k++) {
                     for (int n = head[slot(i, j, k)]; n >= 0; n = next[n]) {
-                        if (cell(at[3 * n]) == i && cell(at[3 * n + 1]) == j && cell(at[3 * n + 2]) == k) {
-                            tell.accept(n);
+                        boolean here = cell(at[3 * n]) == i && cell(at[3 * n + 1]) == j && cell(at[3 * n + 2]) == k;
+                        if (here && n != first) {
+                            tell.of(n, apart(n, p));
                         }
                     }
                 }
             }
         }
+    }
+
+    private double apart(int n, double[] p) {
+        double x = at[3 * n] - p[0];
+        double y = at[3 * n + 1] - p[1];
+        double z = at[3 * n + 2] - p[2];
+        return Math.sqrt(x * x + y * y + z * z);
     }
 }

@@ -46,7 +46,11 @@ public final class NetLocator {
     public Optional<Place> of(double[] point) {
         double[] best = {-1, 0, 0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] at = new double[2];
-        middles.each(point, c -> {
+        middles.each(point, (c, apart) -> {
+            // A cell's sides are no longer than the spacing: so much it costs at least to be so far from its middle.
+            if ((apart - net.spacing()) / 2 > best[4]) {
+                return;
+            }
             double off = inCell(c, point, at);
             double out = Math.max(0, Math.max(Math.abs(at[0] - 0.5), Math.abs(at[1] - 0.5)) - 0.5);
             double cost = out * net.spacing() + off;

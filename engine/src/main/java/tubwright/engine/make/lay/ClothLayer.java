@@ -4,6 +4,7 @@ package tubwright.engine.make.lay;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,15 +39,28 @@ final class ClothLayer {
 
     private final Mesh mesh;
     private final Mould mould;
+    private final Rims rims;
     private final Map<Key, Start> found = new ConcurrentHashMap<>();
+    /** Whose face the start of all that are alike is sought on: the first laid, so that it is not left to chance. */
+    private final Map<Key, LaidPly> first = new HashMap<>();
 
-    ClothLayer(Mesh mesh, Mould mould) {
+    ClothLayer(Mesh mesh, Mould mould, Rims rims, List<LaidPly> plies) {
         this.mesh = mesh;
+        plies.stream().filter(LaidPly::cloth).forEach(p -> first.putIfAbsent(Key.of(p), p));
+        this.rims = rims;
         this.mould = mould;
     }
 
     /** Plies of one shape and angle whose faces lie about as deep. */
-    private record Key(int shape, int count, long angle, long depth) {}
+    private record Key(int shape, int count, long angle, long depth) {
+        static Key of(LaidPly ply) {
+            return new Key(
+                    Arrays.hashCode(ply.elements()),
+                    ply.elements().length,
+                    Math.round(1e6 * ply.angle()),
+                    Math.round(Arrays.stream(ply.depths()).max().orElse(0) / ALIKE));
+        }
+    }
 
     /** Where a net starts: the middle of an element, its warp turned from nominal. */
     private record Start(int element, double turned, double cost) {}
@@ -54,21 +68,12 @@ final class ClothLayer {
     DrapedPly lay(LaidPly ply) {
         LayLimits limits = LayLimits.of(ply.material());
         TriangleSurface face = mould.face(ply);
-        double area = 0;
-        for (int e : ply.elements()) {
-            area += mesh.area(e);
-        }
-        double spacing = Math.clamp(Math.sqrt(area) / 10, 0.002, SPACING);
-        Key key = new Key(
-                Arrays.hashCode(ply.elements()),
-                ply.elements().length,
-                Math.round(1e6 * ply.angle()),
-                Math.round(Arrays.stream(ply.depths()).max().orElse(0) / ALIKE));
-        Start start = found.get(key);
-        if (start == null) {
-            start = search(ply, face, limits, Math.max(spacing, Math.sqrt(area) / 30));
-            found.put(key, start);
-        }
+        double size = Math.sqrt(Advice.area(mesh, ply));
+        double spacing = Math.clamp(size / 10, 0.002, SPACING);
+        Start start = found.computeIfAbsent(Key.of(ply), key -> {
+            LaidPly alike = first.get(key);
+            return search(alike, alike == ply ? face : mould.face(alike), limits, Math.max(spacing, size / 30));
+        });
         ClothNet net = net(ply, face, start, spacing, mould.reach(ply, 2.5 * spacing));
         NetLocator locator = new NetLocator(net);
         DrapedPly.Fibres fibres = fibres(ply, face, locator);
@@ -252,7 +257,7 @@ final class ClothLayer {
     private FlatPattern flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start) {
         List<double[]> outlines = new ArrayList<>();
         double missing = 0;
-        for (int[] loop : Rims.of(mesh, ply.elements())) {
+        for (int[] loop : rims.of(ply.elements())) {
             Traced traced = traced(loop, face, locator);
             missing += traced.missing();
             if (traced.points().length >= 6) {
@@ -260,7 +265,7 @@ final class ClothLayer {
             }
         }
         List<double[]> lines = new ArrayList<>();
-        for (int[] chain : Rims.borders(mesh, ply.elements())) {
+        for (int[] chain : rims.borders(ply.elements())) {
             Traced traced = traced(chain, face, locator);
             // A line with a gap in it would be drawn across the gap.
             if (traced.missing() == 0 && traced.points().length >= 4) {

@@ -4,6 +4,7 @@ package tubwright.engine.make.lay;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntConsumer;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.surface.MeshSurface;
 import tubwright.engine.make.surface.PointLocator;
@@ -15,6 +16,7 @@ import tubwright.engine.mesh.Mesher;
 import tubwright.engine.mesh.Region;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.shape.TubShape;
+import tubwright.numerics.Parallel;
 
 /**
  * The mould surface of a tub's skin: run on over its openings, where cloth lies while it is laid and is trimmed later,
@@ -28,6 +30,7 @@ final class Mould {
     private static final double OPEN = 1e-3;
 
     private static final int SMOOTHINGS = 3;
+    private static final int BATCH = 256;
 
     private final Mesh mesh;
     private final MeshSurface surface;
@@ -59,29 +62,39 @@ final class Mould {
         nodeWeights = new double[2 * mesh.nodeCount()];
         Arrays.fill(centreTriangle, -1);
         Arrays.fill(nodeTriangle, -1);
-        for (int e = 0; e < mesh.elementCount(); e++) {
+        inBatches(mesh.elementCount(), e -> {
             if (mesh.region(e).surface() == Region.Surface.SKIN) {
                 anchor(onMould, centre(mesh, e), e, centreTriangle, centreWeights);
             }
-        }
-        for (int n = 0; n < mesh.nodeCount(); n++) {
+        });
+        inBatches(mesh.nodeCount(), n -> {
             if (skin.pointOfNode()[n] >= 0) {
                 anchor(onMould, Arrays.copyOfRange(mesh.nodes(), 3 * n, 3 * n + 3), n, nodeTriangle, nodeWeights);
             }
-        }
+        });
         PointLocator onSkin = new PointLocator(skin.surface());
         TriangleSurface mould = surface.surface();
         elementAt = new int[mould.pointCount()];
-        for (int p = 0; p < elementAt.length; p++) {
+        inBatches(elementAt.length, p -> {
             double[] x = mould.points();
             elementAt[p] = skin.element()[
                     onSkin.nearest(x[3 * p], x[3 * p + 1], x[3 * p + 2]).point().triangle()];
-        }
+        });
         besideStart = new int[mould.pointCount() + 1];
         beside = new int[2 * mould.corners().length];
         neighbours();
         opening = new int[mould.triangles()];
         openings = findOpenings(onSkin);
+    }
+
+    /** On all cores, some hundred at a time; each writes its own place only. */
+    private static void inBatches(int count, IntConsumer task) {
+        int batches = (count + BATCH - 1) / BATCH;
+        Parallel.run(batches, b -> {
+            for (int i = b * BATCH; i < Math.min(count, (b + 1) * BATCH); i++) {
+                task.accept(i);
+            }
+        });
     }
 
     private void anchor(PointLocator locator, double[] x, int index, int[] triangle, double[] weights) {
@@ -106,14 +119,14 @@ final class Mould {
     private int findOpenings(PointLocator onSkin) {
         TriangleSurface mould = surface.surface();
         boolean[] open = new boolean[mould.triangles()];
-        double[] p = new double[3];
-        for (int t = 0; t < open.length; t++) {
+        inBatches(open.length, t -> {
             if (surface.element()[t] >= 0) {
+                double[] p = new double[3];
                 SurfacePoint middle = mould.at(t, 1 / 3.0, 1 / 3.0);
                 mould.position(t, middle.x(), middle.y(), p);
                 open[t] = onSkin.nearest(p[0], p[1], p[2]).distance() > OPEN;
             }
-        }
+        });
         int count = 0;
         ArrayDeque<Integer> queue = new ArrayDeque<>();
         for (int first = 0; first < open.length; first++) {

@@ -41,8 +41,9 @@ public final class PlyLayer {
     public static LaidTub lay(Tub tub, double size, DirectSolver solver, Progress progress) {
         Mesh mesh = Mesher.mesh(tub.shape(), tub.layout(), MeshSettings.of(size));
         PlyPlan plan = PlyPlan.of(tub, mesh);
-        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size));
-        SheetLayer sheet = new SheetLayer(mesh, solver);
+        Rims rims = new Rims(mesh);
+        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size), rims, plan.plies());
+        SheetLayer sheet = new SheetLayer(mesh, solver, rims);
         int all = plan.plies().size();
         DrapedPly[] draped = new DrapedPly[all];
         AtomicInteger done = new AtomicInteger();

@@ -2,35 +2,37 @@
 package tubwright.engine.make.lay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
+import tubwright.engine.make.ply.PlyPlan;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.Region;
 
-/** The edges of a set of mesh elements. */
+/** The edges of sets of elements of a mesh. */
 final class Rims {
-    private Rims() {}
+    private final Mesh mesh;
+    /** Element across each side of each element; −1 where there is none. */
+    private final int[] across;
+
+    Rims(Mesh mesh) {
+        this.mesh = mesh;
+        across = PlyPlan.neighbours(mesh);
+    }
 
     /** Closed loops of nodes round the elements, anticlockwise seen from outside round the whole. */
-    static List<int[]> of(Mesh mesh, int[] elements) {
-        Set<Long> sides = new HashSet<>();
+    List<int[]> of(int[] elements) {
+        boolean[] in = in(elements);
+        Map<Integer, List<Integer>> next = new LinkedHashMap<>();
         for (int e : elements) {
             int n = mesh.cornerCount(e);
             for (int k = 0; k < n; k++) {
-                sides.add(key(mesh.elementNodes()[4 * e + k], mesh.elementNodes()[4 * e + (k + 1) % n]));
-            }
-        }
-        Map<Integer, List<Integer>> next = new HashMap<>();
-        for (long side : sides) {
-            int a = (int) (side >> 32);
-            int b = (int) side;
-            if (!sides.contains(key(b, a))) {
-                next.computeIfAbsent(a, k -> new ArrayList<>()).add(b);
+                if (across[4 * e + k] < 0 || !in[across[4 * e + k]]) {
+                    next.computeIfAbsent(node(e, k), a -> new ArrayList<>(1)).add(node(e, (k + 1) % n));
+                }
             }
         }
         List<int[]> loops = new ArrayList<>();
@@ -49,24 +51,21 @@ final class Rims {
     }
 
     /** Chains of nodes along which two zones, or the two halves of the car, meet inside the elements. */
-    static List<int[]> borders(Mesh mesh, int[] elements) {
-        Map<Long, Integer> owner = new HashMap<>();
+    List<int[]> borders(int[] elements) {
+        boolean[] in = in(elements);
+        Map<Integer, List<Integer>> next = new TreeMap<>();
         for (int e : elements) {
             int n = mesh.cornerCount(e);
             for (int k = 0; k < n; k++) {
-                owner.put(key(mesh.elementNodes()[4 * e + k], mesh.elementNodes()[4 * e + (k + 1) % n]), e);
+                int other = across[4 * e + k];
+                if (other > e && in[other] && apart(mesh.region(e), mesh.region(other))) {
+                    int a = node(e, k);
+                    int b = node(e, (k + 1) % n);
+                    next.computeIfAbsent(a, i -> new ArrayList<>()).add(b);
+                    next.computeIfAbsent(b, i -> new ArrayList<>()).add(a);
+                }
             }
         }
-        Map<Integer, List<Integer>> next = new TreeMap<>();
-        owner.forEach((side, e) -> {
-            int a = (int) (side >> 32);
-            int b = side.intValue();
-            Integer other = owner.get(key(b, a));
-            if (other != null && e < other && apart(mesh.region(e), mesh.region(other))) {
-                next.computeIfAbsent(a, k -> new ArrayList<>()).add(b);
-                next.computeIfAbsent(b, k -> new ArrayList<>()).add(a);
-            }
-        });
         List<int[]> chains = new ArrayList<>();
         // Ends and forks first, so that a chain is not begun in its middle.
         List<Integer> starts = new ArrayList<>(next.keySet());
@@ -87,11 +86,17 @@ final class Rims {
         return chains;
     }
 
-    private static boolean apart(Region a, Region b) {
-        return !a.zone().equals(b.zone()) || a.mirrored() != b.mirrored();
+    private boolean[] in(int[] elements) {
+        boolean[] in = new boolean[mesh.elementCount()];
+        Arrays.stream(elements).forEach(e -> in[e] = true);
+        return in;
     }
 
-    private static long key(int a, int b) {
-        return ((long) a << 32) | b;
+    private int node(int e, int k) {
+        return mesh.elementNodes()[4 * e + k];
+    }
+
+    private static boolean apart(Region a, Region b) {
+        return !a.zone().equals(b.zone()) || a.mirrored() != b.mirrored();
     }
 }

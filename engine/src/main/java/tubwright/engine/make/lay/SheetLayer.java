@@ -29,8 +29,10 @@ import tubwright.numerics.DirectSolver;
 final class SheetLayer {
     private final Mesh mesh;
     private final DirectSolver solver;
+    private final Rims rims;
 
-    SheetLayer(Mesh mesh, DirectSolver solver) {
+    SheetLayer(Mesh mesh, DirectSolver solver, Rims rims) {
+        this.rims = rims;
         this.mesh = mesh;
         this.solver = solver;
     }
@@ -163,9 +165,9 @@ final class SheetLayer {
 
     private FlatPattern pattern(LaidPly ply, MeshSurface outer, double[] flat, int middle, Distortion distortion) {
         List<double[]> outlines = new ArrayList<>();
-        Rims.of(mesh, ply.elements()).forEach(loop -> outlines.add(flat(loop, outer, flat)));
+        rims.of(ply.elements()).forEach(loop -> outlines.add(flat(loop, outer, flat)));
         List<double[]> lines = new ArrayList<>();
-        Rims.borders(mesh, ply.elements()).forEach(chain -> lines.add(flat(chain, outer, flat)));
+        rims.borders(ply.elements()).forEach(chain -> lines.add(flat(chain, outer, flat)));
         outlines.sort(Comparator.comparingDouble(o -> -Math.abs(Outlines.area(o))));
         return new FlatPattern(
                 ply.name(), outlines, lines, new double[] {0, 0}, Directions.nominal(mesh, middle, ply), distortion, 0);

@@ -4,7 +4,6 @@ package tubwright.engine.make.ply;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,25 +45,37 @@ public record PlyPlan(Mesh mesh, List<LaidPly> plies) {
     }
 
     /** Element across each side of each element; −1 where there is none. */
-    private static int[] neighbours(Mesh mesh) {
+    public static int[] neighbours(Mesh mesh) {
         int[] across = new int[4 * mesh.elementCount()];
         Arrays.fill(across, -1);
-        Map<Long, Integer> waiting = new HashMap<>();
+        // Sides hang in a chain at the node they leave from until their other element comes.
+        int[] head = new int[mesh.nodeCount()];
+        int[] chain = new int[across.length];
+        Arrays.fill(head, -1);
         for (int e = 0; e < mesh.elementCount(); e++) {
             int sides = mesh.cornerCount(e);
             for (int k = 0; k < sides; k++) {
-                long a = mesh.elementNodes()[4 * e + k];
-                long b = mesh.elementNodes()[4 * e + (k + 1) % sides];
-                Integer other = waiting.remove(b << 32 | a);
-                if (other == null) {
-                    waiting.put(a << 32 | b, 4 * e + k);
-                } else {
+                int a = mesh.elementNodes()[4 * e + k];
+                int b = mesh.elementNodes()[4 * e + (k + 1) % sides];
+                int other = head[b];
+                while (other >= 0 && (across[other] >= 0 || end(mesh, other) != a)) {
+                    other = chain[other];
+                }
+                if (other >= 0) {
                     across[4 * e + k] = other / 4;
                     across[other] = e;
+                } else {
+                    chain[4 * e + k] = head[a];
+                    head[a] = 4 * e + k;
                 }
             }
         }
         return across;
+    }
+
+    private static int end(Mesh mesh, int side) {
+        int e = side / 4;
+        return mesh.elementNodes()[4 * e + (side % 4 + 1) % mesh.cornerCount(e)];
     }
 
     /** The plies of one piece. */

@@ -24,7 +24,7 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
     public static MeshSurface of(Mesh mesh, IntPredicate taken) {
         int[] pointOfNode = new int[mesh.nodeCount()];
         Arrays.fill(pointOfNode, -1);
-        Map<String, Integer> places = new HashMap<>();
+        Map<Place, Integer> places = new HashMap<>();
         double[] points = new double[3 * mesh.nodeCount()];
         double[] normals = new double[3 * mesh.nodeCount()];
         int[] corners = new int[6 * mesh.elementCount()];
@@ -70,10 +70,19 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
                 Arrays.copyOf(normals, 3 * count));
     }
 
-    private static String place(Mesh mesh, int node) {
+    /** Coordinates in steps of {@link #ONE}. */
+    private record Place(long x, long y, long z) {
+        @Override
+        public int hashCode() {
+            long h = (x * 0x9E3779B97F4A7C15L + y) * 0xC2B2AE3D27D4EB4FL + z;
+            return (int) (h ^ h >>> 32);
+        }
+    }
+
+    private static Place place(Mesh mesh, int node) {
         double[] x = mesh.nodes();
-        return Math.rint(x[3 * node] / ONE) + "," + Math.rint(x[3 * node + 1] / ONE) + ","
-                + Math.rint(x[3 * node + 2] / ONE);
+        return new Place(
+                Math.round(x[3 * node] / ONE), Math.round(x[3 * node + 1] / ONE), Math.round(x[3 * node + 2] / ONE));
     }
 
     private static double apart(double[] points, int a, int b) {
@@ -85,7 +94,9 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
 
     private static void unit(double[] normals, int count) {
         for (int i = 0; i < count; i++) {
-            double l = Math.hypot(Math.hypot(normals[3 * i], normals[3 * i + 1]), normals[3 * i + 2]);
+            double l = Math.sqrt(normals[3 * i] * normals[3 * i]
+                    + normals[3 * i + 1] * normals[3 * i + 1]
+                    + normals[3 * i + 2] * normals[3 * i + 2]);
             for (int k = 0; k < 3 && l > 0; k++) {
                 normals[3 * i + k] /= l;
             }

@@ -82,14 +82,19 @@ public final class PointLocator {
     /** The nearest point of the surface to a point in space. */
     public Found nearest(double px, double py, double pz) {
         double[] p = {px, py, pz};
-        double best = Double.POSITIVE_INFINITY;
-        SurfacePoint at = new SurfacePoint(0, 0, 0);
+        Nearest best = new Nearest();
         int[] home = {cell(px, 0), cell(py, 1), cell(pz, 2)};
-        double[] plane = new double[3];
+        // Nothing beyond the boxes looked into is nearer than their walls, and past the outermost there is nothing.
+        double wall = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 3; i++) {
+            double low = p[i] - (this.low[i] + home[i] * box);
+            wall = Math.min(wall, home[i] == 0 ? Double.POSITIVE_INFINITY : low);
+            wall = Math.min(wall, home[i] == count[i] - 1 ? Double.POSITIVE_INFINITY : box - low);
+        }
         int most = Math.max(count[0], Math.max(count[1], count[2]));
         for (int ring = 0; ring <= most; ring++) {
-            // All boxes nearer than (ring - 1) boxes have been looked into.
-            if (best < (ring - 1) * box) {
+            double sure = wall + (ring - 1) * box;
+            if (ring > 0 && best.square <= sure * Math.abs(sure)) {
                 break;
             }
             for (int i = Math.max(0, home[0] - ring); i <= Math.min(count[0] - 1, home[0] + ring); i++) {
@@ -102,53 +107,65 @@ public final class PointLocator {
                         }
                         int b = (i * count[1] + j) * count[2] + k;
                         for (int n = start[b]; n < start[b + 1]; n++) {
-                            double d = nearestIn(inside[n], p, plane);
-                            if (d < best) {
-                                best = d;
-                                at = new SurfacePoint(inside[n], plane[0], plane[1]);
-                            }
+                            look(inside[n], px, py, pz, best);
                         }
                     }
                 }
             }
         }
-        return new Found(at, best);
+        return new Found(new SurfacePoint(best.triangle, best.x, best.y), Math.sqrt(best.square));
     }
 
-    /** Fills x, y of the nearest point of a triangle; its distance. */
-    private double nearestIn(int t, double[] p, double[] plane) {
-        double[] origin = new double[3];
-        surface.position(t, 0, 0, origin);
-        double[] d = {p[0] - origin[0], p[1] - origin[1], p[2] - origin[2]};
-        double[] ex = new double[3];
-        double[] ey = new double[3];
-        surface.direction(t, 0, ex);
-        surface.direction(t, Math.PI / 2, ey);
-        double x = Space.dot(d, ex);
-        double y = Space.dot(d, ey);
-        double off = Space.dot(d, surface.normal(t));
+    /** The nearest so far. */
+    private static final class Nearest {
+        double square = Double.POSITIVE_INFINITY;
+        int triangle;
+        double x;
+        double y;
+    }
+
+    /** Keeps the nearest point of a triangle if it is nearer than the best so far. */
+    private void look(int t, double px, double py, double pz, Nearest best) {
+        double[] points = surface.points();
+        double[] frame = surface.frame;
+        int a = 3 * surface.corners()[3 * t];
+        int f = 9 * t;
+        double dx = px - points[a];
+        double dy = py - points[a + 1];
+        double dz = pz - points[a + 2];
+        double off = dx * frame[f + 6] + dy * frame[f + 7] + dz * frame[f + 8];
+        double square = off * off;
+        if (square >= best.square) {
+            return;
+        }
+        double x = dx * frame[f] + dy * frame[f + 1] + dz * frame[f + 2];
+        double y = dx * frame[f + 3] + dy * frame[f + 4] + dz * frame[f + 5];
         double nx = x;
         double ny = y;
-        double best = Double.POSITIVE_INFINITY;
-        boolean outside = false;
+        double gap = Double.POSITIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
             double ax = surface.cornerX(t, k);
             double ay = surface.cornerY(t, k);
             double ux = surface.cornerX(t, (k + 1) % 3) - ax;
             double uy = surface.cornerY(t, (k + 1) % 3) - ay;
             if (ux * (y - ay) - uy * (x - ax) < 0) {
-                outside = true;
                 double s = Math.clamp(((x - ax) * ux + (y - ay) * uy) / (ux * ux + uy * uy), 0.0, 1.0);
-                double gap = Math.hypot(ax + s * ux - x, ay + s * uy - y);
-                if (gap < best) {
-                    best = gap;
+                double gx = ax + s * ux - x;
+                double gy = ay + s * uy - y;
+                double here = gx * gx + gy * gy;
+                if (here < gap) {
+                    gap = here;
                     nx = ax + s * ux;
                     ny = ay + s * uy;
                 }
             }
         }
-        plane[0] = nx;
-        plane[1] = ny;
-        return outside ? Math.hypot(best, off) : Math.abs(off);
+        square += gap < Double.POSITIVE_INFINITY ? gap : 0;
+        if (square < best.square) {
+            best.square = square;
+            best.triangle = t;
+            best.x = nx;
+            best.y = ny;
+        }
     }
 }

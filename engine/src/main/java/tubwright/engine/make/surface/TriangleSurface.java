@@ -20,7 +20,7 @@ public final class TriangleSurface {
     /** Per triangle: length of the first edge, x and y of the third corner, m. */
     final double[] plane;
     /** Per triangle: unit vectors x, y and normal in space. */
-    private final double[] frame;
+    final double[] frame;
     /** Per edge: cosine, sine, shift x, shift y that carry this triangle's plane into that of the triangle across. */
     final double[] unfold;
     /** Per edge: the angle of that rotation, rad. */
@@ -143,15 +143,19 @@ public final class TriangleSurface {
         int m = acrossEdge[e];
         double ax = cornerX(t, k);
         double ay = cornerY(t, k);
-        double mine = Math.atan2(cornerY(t, (k + 1) % 3) - ay, cornerX(t, (k + 1) % 3) - ax);
+        double mx = cornerX(t, (k + 1) % 3) - ax;
+        double my = cornerY(t, (k + 1) % 3) - ay;
         int far = (m + 1) % 3; // my corner k is the far end of the edge as the other triangle runs
         double bx = cornerX(other, far);
         double by = cornerY(other, far);
-        double theirs = Math.atan2(cornerY(other, m) - by, cornerX(other, m) - bx);
-        double angle = theirs - mine;
-        double c = Math.cos(angle);
-        double s = Math.sin(angle);
-        turn[e] = angle;
+        double tx = cornerX(other, m) - bx;
+        double ty = cornerY(other, m) - by;
+        double along = mx * tx + my * ty;
+        double aside = mx * ty - my * tx;
+        double length = Math.sqrt(along * along + aside * aside);
+        double c = along / length;
+        double s = aside / length;
+        turn[e] = Math.atan2(aside, along);
         unfold[4 * e] = c;
         unfold[4 * e + 1] = s;
         unfold[4 * e + 2] = bx - (c * ax - s * ay);

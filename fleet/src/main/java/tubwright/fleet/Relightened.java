@@ -50,6 +50,9 @@ final class Relightened {
 
     private static final double GAUGE_TOLERANCE = 1e-6;
 
+    /** What sums of masses are good to. */
+    private static final double ROUNDING = 1e-9;
+
     /** A layup with what it comes to. */
     private record Made(Layup layup, double mass, double bound, double stiffness) {}
 
@@ -165,7 +168,7 @@ final class Relightened {
                 try {
                     Made made = search(problem, target);
                     masses.put(target, made.mass);
-                    if (made.mass <= mass) {
+                    if (made.mass <= mass * (1 + ROUNDING)) {
                         fitting.add(made);
                     } else {
                         heavy = Math.min(heavy, target);

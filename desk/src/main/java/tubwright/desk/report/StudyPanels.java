@@ -43,9 +43,13 @@ final class StudyPanels {
         Variation variation = answer.plan().variations().getFirst();
         double[] ends = answer.findings().variants().stream()
                 .flatMap(v -> v.points().stream())
+                .filter(p -> p.row().filter(r -> r.ok()).isPresent())
                 .mapToDouble(p -> variation.number(p.shares()[0]))
                 .sorted()
                 .toArray();
+        if (ends.length == 0) {
+            return "";
+        }
         Axis across = Axis.exact(ends[0], Math.max(ends[ends.length - 1], ends[0] + 1e-9), LEFT, RIGHT);
         double height = panels.size() * (PANEL + GAP) + 40;
         Svg svg = new Svg(WIDTH, height, answer.plan().name() + ": what was read against " + variation.name());
@@ -93,7 +97,7 @@ final class StudyPanels {
         }
     }
 
-    /** Points joined; those of the tub as drawn are dots, those laid up anew rings. */
+    /** Points joined; those of the tub as drawn are larger than those laid up anew. */
     private static void line(
             Svg svg,
             StudyAnswer answer,
@@ -122,7 +126,7 @@ final class StudyPanels {
         svg.path("curve " + (thin ? "thin " : "") + look, x, y);
         for (int i = 0; i < x.length && !bare; i++) {
             if (Double.isFinite(y[i])) {
-                svg.circle(thin ? "ring" : "dot", x[i], y[i], thin ? 3 : 3.5);
+                svg.circle("jump " + look, x[i], y[i], thin ? 2.5 : 3.5);
             }
         }
     }

@@ -4,6 +4,8 @@ package tubwright.engine.trim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.structure.Part;
 
 /** All that may be chosen in a tub under rules. */
@@ -13,14 +15,16 @@ public final class Sites {
     private Sites() {}
 
     /**
-     * Zones and walls, and as far as the rules say so patches and joints.
+     * Zones and walls, and as far as the rules say so patches and joints. Beside zones of plies those of sheet metal stay as
+     * they are.
      *
      * @throws IllegalArgumentException where the rules leave a zone without a stack; it says which rule
      */
     public static List<Site> of(LoadedTub tub, LayupRules rules) {
         List<Site> sites = new ArrayList<>();
+        boolean some = tub.nominal().zones().values().stream().anyMatch(Sites::laid);
         new TreeMap<>(tub.nominal().zones()).forEach((zone, laminate) -> {
-            if (tub.blocks().area(new Owner.Zone(zone)) > 0) {
+            if (tub.blocks().area(new Owner.Zone(zone)) > 0 && (laid(laminate) || !some)) {
                 sites.add(new Site(
                         new Owner.Zone(zone),
                         Candidates.of(zone, laminate, rules).stream()
@@ -54,5 +58,9 @@ public final class Sites {
             }
         }
         return sites;
+    }
+
+    private static boolean laid(Laminate laminate) {
+        return laminate.layers().stream().anyMatch(l -> l.role() == LayerRole.PLY);
     }
 }

@@ -49,6 +49,8 @@ final class UnitAtoms {
         prefixed("s", 1, time);
         plain(60, time, "min");
         plain(3600, time, "h", "hr");
+        plain(86_400, time, "day", "days");
+        plain(7 * 86_400, time, "week", "weeks");
         prefixed("Hz", 1, new Exponents(0, 0, -1, 0, 0));
         prefixed("K", 1, temperature);
         ATOMS.put("°C", new Atom(1, 273.15, temperature, false));

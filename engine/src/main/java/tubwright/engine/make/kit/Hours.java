@@ -2,7 +2,9 @@
 package tubwright.engine.make.kit;
 
 import java.util.List;
+import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.flat.Outlines;
+import tubwright.engine.material.Material;
 import tubwright.engine.material.PropertyValue;
 
 /**
@@ -40,9 +42,26 @@ public record Hours(List<Step> steps, double learning) {
         return Math.sqrt(t * t + 2 * delay * t);
     }
 
-    /** Time of the n-th tub over that of the first: n to the power log₂ of the share (Wright 1936). */
+    /**
+     * Time of the n-th tub over that of the first: n to the power log₂ of the share. Wright 1936 found that law for the average
+     * of all made so far; for the n-th itself it is the usual later reading (Crawford).
+     */
     public static double learned(int number, double share) {
         return Math.pow(number, Math.log(share) / Math.log(2));
+    }
+
+    /** Time to lay a pattern, s. */
+    public static double laying(Material material, double area, ShopData.Times times) {
+        boolean tape = Stock.of(material) == Stock.TAPE;
+        PropertyValue rate = tape ? times.tapeRate() : times.clothRate();
+        PropertyValue delay = tape ? times.tapeDelay() : times.clothDelay();
+        return times.slower().si() * firstOrder(area, rate.si(), delay.si());
+    }
+
+    /** Time to cut a pattern out, s. */
+    public static double cutting(FlatPattern flat, ShopData.Times times) {
+        double outline = flat.outlines().stream().mapToDouble(Outlines::length).sum();
+        return outline / times.cutRate().si() + times.cutEach().si();
     }
 
     /**
@@ -56,13 +75,8 @@ public record Hours(List<Step> steps, double learning) {
         double laying = 0;
         int plies = 0;
         for (KitNest.Cut cut : cuts) {
-            double outline =
-                    cut.flat().outlines().stream().mapToDouble(Outlines::length).sum();
-            cutting += outline / times.cutRate().si() + times.cutEach().si();
-            boolean tape = Stock.of(cut.material()) == Stock.TAPE;
-            PropertyValue rate = tape ? times.tapeRate() : times.clothRate();
-            PropertyValue delay = tape ? times.tapeDelay() : times.clothDelay();
-            laying += times.slower().si() * firstOrder(cut.flat().area(), rate.si(), delay.si());
+            cutting += cutting(cut.flat(), times);
+            laying += laying(cut.material(), cut.flat().area(), times);
             plies++;
         }
         double debulks = Math.ceil(plies / times.debulkEvery().si());

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import tubwright.engine.make.data.SourcedText;
 import tubwright.engine.make.data.SourcedText.Entry;
@@ -22,6 +23,7 @@ import tubwright.engine.quantity.Dimension;
  */
 public record ShopData(Map<Stock, Roll> rolls, Times times) {
     private static final String PATH = "/tubwright/kit/rolls.yaml";
+    private static final List<String> ELSEWHERE = List.of("calendar", "waits", "tooling", "finishing", "prices");
 
     /**
      * Working times; each with its source.
@@ -94,6 +96,8 @@ public record ShopData(Map<Stock, Roll> rolls, Times times) {
         }
         rolls.nothingElse();
         Times times = times(root.inside("hours"));
+        // The same file may say how the shop works, waits and charges, which is read elsewhere.
+        ELSEWHERE.forEach(root::has);
         root.nothingElse();
         return new ShopData(byKind, times);
     }

@@ -17,10 +17,10 @@ import tubwright.engine.make.kit.PlyMass;
  * @param mass ply by ply
  * @param kits patterns nested, one kit for each piece and material
  * @param cures times in the autoclave, over all pieces
- * @param hours by step, of the first tub
+ * @param build from pattern to delivery
  */
 public record KitAnswer(
-        String tub, String stamp, String version, PlyMass mass, List<KitNest> kits, int cures, Hours hours) {
+        String tub, String stamp, String version, PlyMass mass, List<KitNest> kits, int cures, BuildAnswer build) {
     /** Numbers of tubs of which the work is told. */
     public static final List<Integer> NUMBERS = List.of(1, 2, 5, 10);
 
@@ -61,6 +61,11 @@ public record KitAnswer(
             result.put(name, new Bought(kg, used, bought, length));
         });
         return result;
+    }
+
+    /** By step, of the first tub. */
+    public Hours hours() {
+        return build.plan().hours();
     }
 
     /** Patterns that could not be nested, each with why. */

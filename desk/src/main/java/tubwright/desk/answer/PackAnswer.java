@@ -25,6 +25,7 @@ import tubwright.engine.material.Material;
  * @param shop rolls that patterns are cut from
  * @param pieces what is cut, those of a spliced ply one after the other
  * @param kits where they lie, a kit for each piece and material
+ * @param build from pattern to delivery
  * @param structuralMass of the laminates in the structural model, kg
  * @param version of the program
  */
@@ -38,6 +39,7 @@ public record PackAnswer(
         ShopData shop,
         List<CutPiece> pieces,
         List<KitNest> kits,
+        BuildAnswer build,
         double structuralMass,
         String version) {
     public PackAnswer {

@@ -15,6 +15,7 @@ import tubwright.engine.rig.explain.Explanation;
  * @param explanation what it says of the model
  * @param foretold predictions kept earlier and how they fared
  * @param keptAt where the calibration was kept
+ * @param weighed what the tub weighed while it was built, if that was asked for; the model has it in its stiffness
  * @param meshSize m
  * @param version of the program
  * @param stamp time, as printed
@@ -26,6 +27,7 @@ public record RigExplainAnswer(
         Explanation explanation,
         List<Foretold> foretold,
         Optional<String> keptAt,
+        Optional<WeighedIn> weighed,
         double meshSize,
         String version,
         String stamp) {

@@ -18,6 +18,7 @@ import tubwright.engine.rig.explain.NextTub;
  * @param weakest what gives way first in the design's load cases, if it has any
  * @param fingerprint of the design
  * @param keptAt where the prediction was kept
+ * @param weighed what the tub weighed while it was built, if that was asked for; the model has it in its stiffness
  * @param meshSize m
  * @param version of the program
  * @param stamp time, as printed
@@ -32,6 +33,7 @@ public record RigPredictAnswer(
         Optional<Reserve> weakest,
         String fingerprint,
         Optional<String> keptAt,
+        Optional<WeighedIn> weighed,
         double meshSize,
         String version,
         String stamp) {}

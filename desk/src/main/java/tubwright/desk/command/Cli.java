@@ -41,7 +41,9 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright study mytub narrow     many designs of one tub, as studies/narrow.yaml says",
             "  tubwright drape mytub            every ply laid on its mould, and its pattern",
             "  tubwright cure mytub             every laminate through its cures",
-            "  tubwright kit mytub              nests, material bought against used, hours",
+            "  tubwright kit mytub              nests, material bought against used, hours, calendar, costs",
+            "  tubwright pack mytub             what an outside shop needs to quote and to build",
+            "  tubwright built mytub FILE       a tub as it was built, against the plan",
             "  tubwright crush mytub            what the nose takes out of an impact",
             "  tubwright rules mytub            clause by clause against rule sets",
             "  tubwright evidence mytub         a dossier for scrutineers, PDF and HTML",
@@ -85,6 +87,7 @@ public final class Cli {
                 .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new KitCommand(terminal))
                 .addSubcommand(new PackCommand(terminal))
+                .addSubcommand(new BuiltCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new CrushCommand(terminal))
                 .addSubcommand(new RulesCommand(terminal))

@@ -3,6 +3,7 @@ package tubwright.desk.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,19 +30,21 @@ import tubwright.engine.quantity.Dimension;
 @Command(
         name = "kit",
         description = {
-            "What a tub takes to make: mass ply by ply, every pattern nested on its roll, material bought against used, hours"
-                    + " by step from stated rates."
+            "What a tub takes to make: mass ply by ply, every pattern nested on its roll, material bought against used,"
+                    + " hours and costs by step from stated rates, and a run of tubs from pattern to delivery with its longest"
+                    + " path."
         },
         synopsisHeading = "Usage: ",
         parameterListHeading = "%n",
         optionListHeading = "%n",
         footer = {
             "",
-            "Reads shop.yaml beside the design, if there is one, for rolls and rates of your own. Writes DIR/runs/kit (kit.html,"
+            "Reads shop.yaml beside the design, if there is one, for rolls, rates, working days and prices of your own. Writes DIR/runs/kit (kit.html,"
                     + " answer.json, inputs/), replacing the one before.",
             "",
             "Examples:",
             "  tubwright kit mytub",
+            "  tubwright kit mytub --tubs 4 --begin 2030-05-20",
             "  tubwright kit mytub --moves 50000 --json"
         })
 final class KitCommand implements Callable<Integer> {
@@ -61,6 +64,9 @@ final class KitCommand implements Callable<Integer> {
             paramLabel = "LENGTH",
             description = "Size of the mesh plies are laid on; default: 15 mm.")
     private Optional<String> mesh = Optional.empty();
+
+    @Mixin
+    private RunOfTubs run = new RunOfTubs();
 
     @Mixin
     private AnswerOptions printing;
@@ -88,6 +94,7 @@ final class KitCommand implements Callable<Integer> {
             KitAnswer answer = KitWork.kit(
                     chosen.tub(),
                     shop.data(),
+                    run.request(shop.build(), LocalDate.now().toString()),
                     size,
                     moves,
                     RunCommand.stamp(),

@@ -26,6 +26,7 @@ import tubwright.desk.export.NestSvg;
 import tubwright.desk.export.PackJson;
 import tubwright.desk.export.PackLists;
 import tubwright.desk.export.RunFolder;
+import tubwright.desk.sheet.BuildSheet;
 import tubwright.desk.sheet.PlyBook;
 import tubwright.desk.text.Figures;
 import tubwright.desk.work.PackWork;
@@ -86,6 +87,9 @@ final class PackCommand implements Callable<Integer> {
     private Optional<Path> out = Optional.empty();
 
     @Mixin
+    private RunOfTubs run = new RunOfTubs();
+
+    @Mixin
     private AnswerOptions printing;
 
     PackCommand(Terminal terminal) {
@@ -102,7 +106,7 @@ final class PackCommand implements Callable<Integer> {
                     RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("pack")))) {
                 PackAnswer answer = PackWork.pack(
                         design,
-                        new PackWork.Request(options.request(), issue, date, wide(shop.data()), moves),
+                        new PackWork.Request(options.request(), issue, date, wide(shop.data()), run.request(shop.build(), date), moves),
                         Version.text(),
                         progress::stage);
                 progress.stage("writing the ply book");
@@ -143,6 +147,14 @@ final class PackCommand implements Callable<Integer> {
         try (OutputStream book = folder.open("ply-book.pdf")) {
             book.write(PlyBook.write(answer));
         }
+        try (OutputStream calendar = folder.open("calendar.pdf")) {
+            calendar.write(BuildSheet.write(answer));
+        }
+        try (OutputStream lists = folder.open("lists.xlsx")) {
+            lists.write(PackLists.workbook(answer));
+        }
+        folder.text("calendar.csv", PackLists.calendar(answer));
+        folder.text("as-built.csv", PackLists.form(answer));
         folder.text("kits.csv", PackLists.kits(answer));
         folder.text("materials.csv", PackLists.materials(answer));
         folder.text("hardpoints.csv", PackLists.hardpoints(answer));
@@ -154,8 +166,8 @@ final class PackCommand implements Callable<Integer> {
                         .forEach(c -> patterns.computeIfAbsent(fileName(piece), k -> new ArrayList<>())
                                 .add(c.pattern())));
         for (Map.Entry<String, List<FlatPattern>> piece : patterns.entrySet()) {
-            folder.text("patterns/" + piece.getKey() + ".dxf", FlatDxf.write(piece.getValue()));
-            folder.text("patterns/" + piece.getKey() + ".svg", FlatSvg.write(piece.getValue()));
+            folder.text("patterns/" + piece.getKey() + ".dxf", FlatDxf.write(piece.getValue(), answer.foot()));
+            folder.text("patterns/" + piece.getKey() + ".svg", FlatSvg.write(piece.getValue(), answer.foot()));
         }
         for (KitNest kit : answer.kits()) {
             if (kit.nest().isPresent()) {
@@ -166,7 +178,7 @@ final class PackCommand implements Callable<Integer> {
                                                 * kit.areal()
                                                 / kit.material().density()) + "um")
                                 + ".svg",
-                        NestSvg.write(kit.nest().get()));
+                        NestSvg.write(kit.nest().get(), answer.foot()));
             }
         }
     }

@@ -51,6 +51,7 @@ import tubwright.engine.rig.TorsionReduction;
             "Examples:",
             "  tubwright rig explain mytub readings.csv",
             "  tubwright rig explain mytub readings.csv --drop-bed-in --keep",
+            "  tubwright rig explain mytub readings.csv --built 1",
             "  tubwright rig explain mytub readings.csv --doubt \"joint seat back edge=1.5\""
         })
 final class RigExplainCommand implements Callable<Integer> {
@@ -74,6 +75,9 @@ final class RigExplainCommand implements Callable<Integer> {
             description =
                     "Standard deviation of ln(factor) of one stiffness before the test, instead of the usual one.")
     private Map<String, String> doubts = new HashMap<>();
+
+    @Mixin
+    private BuiltOption built = new BuiltOption();
 
     @Mixin
     private AnswerOptions printing;
@@ -108,6 +112,7 @@ final class RigExplainCommand implements Callable<Integer> {
                         reading,
                         spreads,
                         KeptPrediction.all(home),
+                        built.read(home),
                         RunCommand.stamp(),
                         Version.text(),
                         progress::stage,

@@ -41,6 +41,7 @@ import tubwright.engine.rig.explain.Calibration;
             "",
             "Examples:",
             "  tubwright rig predict mytub",
+            "  tubwright rig predict mytub --built 2",
             "  tubwright rig predict mytub2 --from mytub --keep \"tub 2\""
         })
 final class RigPredictCommand implements Callable<Integer> {
@@ -54,6 +55,9 @@ final class RigPredictCommand implements Callable<Integer> {
 
     @Option(names = "--keep", paramLabel = "NAME", description = "Put the prediction on record under this name.")
     private Optional<String> keep = Optional.empty();
+
+    @Mixin
+    private BuiltOption built = new BuiltOption();
 
     @Mixin
     private AnswerOptions printing;
@@ -87,6 +91,7 @@ final class RigPredictCommand implements Callable<Integer> {
                     design,
                     request,
                     calibration,
+                    built.read(options.folder()),
                     RigLog.fingerprint(design.file()),
                     RunCommand.stamp(),
                     Version.text(),
@@ -132,6 +137,7 @@ final class RigPredictCommand implements Callable<Integer> {
                 answer.weakest(),
                 answer.fingerprint(),
                 Optional.of(place.toString()),
+                answer.weighed(),
                 answer.meshSize(),
                 answer.version(),
                 answer.stamp());

@@ -57,6 +57,8 @@ public final class KitSummary {
         lines.addAll(
                 Wrap.lines(learned + "rates from memory or common practice: put your own in shop.yaml.", "  ", WIDTH));
         lines.add("");
+        lines.addAll(BuildSummary.lines(terminal, answer.build()));
+        lines.add("");
         lines.addAll(Wrap.lines(RunAnswer.CAUTION, "  ", WIDTH));
         return lines;
     }

@@ -21,6 +21,9 @@ public final class RigExplainSummary {
     private static final int WIDTH = 78;
     private static final String GAP = " ";
 
+    private static final String AFTER_WEIGHING =
+            " Factors below are on top of that; \"designed\" stands for the tub as weighed.";
+
     private RigExplainSummary() {}
 
     /** Lines to print. */
@@ -34,7 +37,7 @@ public final class RigExplainSummary {
                 + (answer.variant().equals("as designed") ? "" : ", " + answer.variant()));
         lines.add("");
         TextTable table = new TextTable(true, true, true);
-        table.row("as designed", fixed(perDegree(told.predicted()), 0, GAP) + " N·m/deg", "before the test");
+        table.row(answer.weighed().isPresent() ? "as weighed" : "as designed", fixed(perDegree(told.predicted()), 0, GAP) + " N·m/deg", "before the test");
         table.row(
                 "measured",
                 plusMinus(
@@ -48,6 +51,7 @@ public final class RigExplainSummary {
                 plusMinus(perDegree(told.calibrated()), perDegree(told.expanded()), GAP) + " N·m/deg",
                 "the model after the test, between the case's own stations");
         lines.addAll(table.lines(terminal));
+        answer.weighed().ifPresent(w -> lines.addAll(Wrap.lines(w.words() + AFTER_WEIGHING, "  ", WIDTH)));
         for (String finding :
                 RigExplainWords.verdict(told, answer.reading().readings().greatestTorque())) {
             lines.add("");

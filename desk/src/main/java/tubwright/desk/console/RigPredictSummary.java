@@ -42,6 +42,12 @@ public final class RigPredictSummary {
                     "95 %");
         }
         table.row("mass", significant(answer.mass(), 4, GAP) + " kg", lighter(answer));
+        answer.weighed()
+                .filter(w -> w.mass() != 1)
+                .ifPresent(w -> table.row(
+                        "mass as built",
+                        significant(answer.mass() * w.mass(), 4, GAP) + " kg",
+                        "if all of it is as much off as the pieces weighed"));
         answer.weakest()
                 .ifPresent(w -> table.row(
                         "weakest margin",
@@ -56,6 +62,7 @@ public final class RigPredictSummary {
                                 + " joints alone. A test narrows it: tubwright rig explain DIR READINGS --keep"),
                 "  ",
                 WIDTH));
+        answer.weighed().ifPresent(w -> lines.addAll(Wrap.lines(w.words(), "  ", WIDTH)));
         answer.keptAt().ifPresent(file -> lines.add("  on record: " + file));
         lines.add("");
         lines.addAll(Wrap.lines(RunAnswer.CAUTION, "  ", WIDTH));

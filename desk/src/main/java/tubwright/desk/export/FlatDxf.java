@@ -21,6 +21,11 @@ public final class FlatDxf {
 
     /** The whole file. */
     public static String write(List<FlatPattern> patterns) {
+        return write(patterns, "");
+    }
+
+    /** The whole file with words of what issue it is of, beside the first pattern. */
+    public static String write(List<FlatPattern> patterns, String foot) {
         FlatDxf dxf = new FlatDxf();
         dxf.head();
         dxf.pair(0, "SECTION").pair(2, "BLOCKS");
@@ -32,6 +37,9 @@ public final class FlatDxf {
             dxf.pair(0, "INSERT").pair(8, "1").pair(2, name(pattern));
             dxf.point(10, -1e3 * box[0], y - 1e3 * box[1]);
             y += 1e3 * (box[3] - box[1]) + GAP;
+        }
+        if (!foot.isEmpty()) {
+            dxf.words(0, -2 * GAP, GAP / 2, foot);
         }
         dxf.pair(0, "ENDSEC").pair(0, "EOF");
         return dxf.text.toString();

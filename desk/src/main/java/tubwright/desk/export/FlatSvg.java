@@ -13,6 +13,11 @@ public final class FlatSvg {
 
     /** The whole file. */
     public static String write(List<FlatPattern> patterns) {
+        return write(patterns, "");
+    }
+
+    /** The whole file with words of what issue it is of, on top. */
+    public static String write(List<FlatPattern> patterns, String foot) {
         double width = 0;
         double height = GAP;
         for (FlatPattern p : patterns) {
@@ -26,6 +31,9 @@ public final class FlatSvg {
                 width, height, width, height));
         svg.append("<style>path,line{fill:none;stroke:#000;stroke-width:.5}.l7{stroke:#06c}.l8{stroke:#888}"
                 + "text{font:8px sans-serif}</style>\n");
+        if (!foot.isEmpty()) {
+            svg.append(format("<text class=\"l15\" x=\"%.1f\" y=\"12\">%s</text>%n", GAP, escape(foot)));
+        }
         double y = GAP;
         for (FlatPattern p : patterns) {
             double[] box = p.box();

@@ -60,6 +60,7 @@ public final class KitJson {
             }
             json.writeEndArray();
             json.writeNumberProperty("learningShare", answer.hours().learning());
+            BuildJson.write(json, answer.build());
             json.writeStringProperty("caution", RunAnswer.CAUTION);
             json.writeEndObject();
         });

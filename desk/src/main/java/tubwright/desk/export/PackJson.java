@@ -39,6 +39,7 @@ public final class PackJson {
             json.writeArrayPropertyStart("left");
             answer.left().forEach(json::writeString);
             json.writeEndArray();
+            BuildJson.plan(json, answer.build());
             json.writeStringProperty("caution", RunAnswer.CAUTION);
             json.writeEndObject();
         });

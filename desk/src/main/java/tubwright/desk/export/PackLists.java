@@ -3,6 +3,8 @@ package tubwright.desk.export;
 
 import static tubwright.desk.text.Figures.fixed;
 
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,11 +12,11 @@ import java.util.Optional;
 import tubwright.desk.answer.DrapeAnswer;
 import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.answer.RunAnswer;
+import tubwright.engine.make.build.Schedule;
 import tubwright.engine.make.kit.CutPiece;
 import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.nest.Nest;
 import tubwright.engine.make.ply.LaidPly;
-import tubwright.engine.structure.Hardpoint;
 
 /** The lists of the pack: comma-separated values (RFC 4180) with units in the headings, and the letter that asks for a price. */
 public final class PackLists {
@@ -22,13 +24,49 @@ public final class PackLists {
 
     /** A kit for each piece in the order of laying, with the place of every pattern on its roll. */
     public static String kits(PackAnswer answer) {
+        return stamped(kitList(answer), answer).csv();
+    }
+
+    /** What is laid and what is bought, one tub. */
+    public static String materials(PackAnswer answer) {
+        return stamped(bill(answer), answer).csv();
+    }
+
+    /** Every hardpoint with its place. */
+    public static String hardpoints(PackAnswer answer) {
+        return stamped(holes(answer), answer).csv();
+    }
+
+    /** When what is done, with the longest path. */
+    public static String calendar(PackAnswer answer) {
+        return stamped(dates(answer), answer).csv();
+    }
+
+    /** The form in which weights, batches and deviations come back, with the plan filled in. */
+    public static String form(PackAnswer answer) {
+        return stamped(BuiltForm.of(answer), answer).csv();
+    }
+
+    /** All lists in one workbook. */
+    public static byte[] workbook(PackAnswer answer) throws IOException {
+        return ListBook.write(
+                List.of(bill(answer), kitList(answer), holes(answer), dates(answer), BuiltForm.of(answer)), answer.foot());
+    }
+
+    /** Every row says which issue of which design it is of, so that a list keeps it wherever it is copied to. */
+    static ListTable stamped(ListTable table, PackAnswer answer) {
+        return table.with("issue", answer.issue())
+                .with("date", answer.date())
+                .with("design", answer.fingerprint());
+    }
+
+    private static ListTable kitList(PackAnswer answer) {
         Map<String, Nest.Placement> placed = new HashMap<>();
         answer.kits().stream()
                 .flatMap(k -> k.nest().stream())
                 .forEach(n -> n.placements()
                         .forEach(p -> placed.put(n.pieces().get(p.piece()).label(), p)));
-        StringBuilder text = new StringBuilder(
-                "piece,step,pattern,what,material,angle (deg),area (m²),mass (g),roll x (mm),roll y (mm),turned (deg),note\r\n");
+        List<List<String>> rows = new ArrayList<>();
         answer.byPiece()
                 .values()
                 .forEach(plies -> plies.forEach(p -> {
@@ -36,35 +74,41 @@ public final class PackLists {
                     for (CutPiece each : cut) {
                         Optional<Nest.Placement> at =
                                 Optional.ofNullable(placed.get(each.pattern().name()));
-                        row(
-                                text,
+                        rows.add(row(
                                 p,
                                 each.pattern().name(),
                                 each.pattern().area(),
                                 at.map(a -> fixed(1e3 * a.x(), 1, "")).orElse(""),
                                 at.map(a -> fixed(1e3 * a.y(), 1, "")).orElse(""),
                                 at.map(a -> Integer.toString(90 * a.quarters())).orElse(""),
-                                each.parts() > 1 ? "part " + each.part() + " of " + each.parts() : "");
+                                each.parts() > 1 ? "part " + each.part() + " of " + each.parts() : ""));
                     }
                     if (cut.isEmpty()) {
-                        row(text, p, p.ply().name(), p.figures().area(), "", "", "", "no pattern: cut to fit");
+                        rows.add(row(p, p.ply().name(), p.figures().area(), "", "", "", "no pattern: cut to fit"));
                     }
                 }));
-        return text.toString();
+        return new ListTable(
+                "Kit list",
+                List.of(
+                        "piece",
+                        "step",
+                        "pattern",
+                        "what",
+                        "material",
+                        "angle (deg)",
+                        "area (m²)",
+                        "mass (g)",
+                        "roll x (mm)",
+                        "roll y (mm)",
+                        "turned (deg)",
+                        "note"),
+                rows);
     }
 
-    private static void row(
-            StringBuilder text,
-            DrapedPly of,
-            String name,
-            double area,
-            String x,
-            String y,
-            String turned,
-            String note) {
+    private static List<String> row(
+            DrapedPly of, String name, double area, String x, String y, String turned, String note) {
         LaidPly ply = of.ply();
-        row(
-                text,
+        return List.of(
                 ply.piece(),
                 Integer.toString(ply.sequence()),
                 name,
@@ -79,41 +123,72 @@ public final class PackLists {
                 note);
     }
 
-    /** What is laid and what is bought, one tub. */
-    public static String materials(PackAnswer answer) {
-        StringBuilder text = new StringBuilder(
-                "material,description,cut,laid (m²),laid (kg),roll used (m),bought (kg),used of the roll (%)\r\n");
-        for (PackAnswer.OfMaterial each : answer.materials()) {
-            row(
-                    text,
-                    each.material().name(),
-                    each.material().description(),
-                    Integer.toString(each.pieces()),
-                    fixed(each.areaLaid(), 3, ""),
-                    fixed(each.massLaid(), 3, ""),
-                    fixed(each.roll(), 3, ""),
-                    fixed(each.bought(), 3, ""),
-                    fixed(100 * each.used(), 1, ""));
-        }
-        return text.toString();
+    private static ListTable bill(PackAnswer answer) {
+        return new ListTable(
+                "Bill of materials",
+                List.of(
+                        "material",
+                        "description",
+                        "cut",
+                        "laid (m²)",
+                        "laid (kg)",
+                        "roll used (m)",
+                        "bought (kg)",
+                        "used of the roll (%)"),
+                answer.materials().stream()
+                        .map(each -> List.of(
+                                each.material().name(),
+                                each.material().description(),
+                                Integer.toString(each.pieces()),
+                                fixed(each.areaLaid(), 3, ""),
+                                fixed(each.massLaid(), 3, ""),
+                                fixed(each.roll(), 3, ""),
+                                fixed(each.bought(), 3, ""),
+                                fixed(100 * each.used(), 1, "")))
+                        .toList());
     }
 
-    /** Every hardpoint with its place. */
-    public static String hardpoints(PackAnswer answer) {
-        StringBuilder text =
-                new StringBuilder("hardpoint,on,x (mm),y (mm),z (mm),potting or block diameter (mm),mass (g)\r\n");
-        for (Hardpoint h : answer.laid().tub().hardpoints()) {
-            row(
-                    text,
-                    h.name(),
-                    h.part(),
-                    fixed(1e3 * h.position()[0], 2, ""),
-                    fixed(1e3 * h.position()[1], 2, ""),
-                    fixed(1e3 * h.position()[2], 2, ""),
-                    fixed(2e3 * h.footprintRadius(), 1, ""),
-                    fixed(1e3 * h.mass(), 1, ""));
-        }
-        return text.toString();
+    private static ListTable holes(PackAnswer answer) {
+        return new ListTable(
+                "Holes and inserts",
+                List.of("hardpoint", "on", "x (mm)", "y (mm)", "z (mm)", "potting or block diameter (mm)", "mass (g)"),
+                answer.laid().tub().hardpoints().stream()
+                        .map(h -> List.of(
+                                h.name(),
+                                h.part(),
+                                fixed(1e3 * h.position()[0], 2, ""),
+                                fixed(1e3 * h.position()[1], 2, ""),
+                                fixed(1e3 * h.position()[2], 2, ""),
+                                fixed(2e3 * h.footprintRadius(), 1, ""),
+                                fixed(1e3 * h.mass(), 1, "")))
+                        .toList());
+    }
+
+    private static ListTable dates(PackAnswer answer) {
+        Schedule schedule = answer.build().plan().schedule();
+        return new ListTable(
+                "Calendar",
+                List.of(
+                        "what",
+                        "kind",
+                        "where",
+                        "begins",
+                        "done",
+                        "at the latest",
+                        "work (h)",
+                        "on the longest path"),
+                schedule.placed().stream()
+                        .filter(p -> p.activity().seconds() > 0)
+                        .map(p -> List.of(
+                                p.activity().name(),
+                                p.activity().step(),
+                                p.activity().lane(),
+                                p.start().toString().replace('T', ' '),
+                                p.finish().toString().replace('T', ' '),
+                                p.latestFinish().toString().replace('T', ' '),
+                                p.activity().work() > 0 ? fixed(p.activity().work() / 3600, 1, "") : "",
+                                schedule.chain().contains(p) ? "yes" : ""))
+                        .toList());
     }
 
     /** A letter that asks for a price. */
@@ -140,23 +215,15 @@ public final class PackLists {
                 Please quote apart: patterns and moulds; material; cutting and laying; cures; trimming, drilling and inserts;
                 bonding; test panels; delivery. Say which materials you would use instead, if any, and with whose data.
 
-                Enclosed: ply-book.pdf (steps, drawings, holes and inserts, bonding, test panels, limits), kits.csv,
-                materials.csv, hardpoints.csv, patterns/ (DXF and SVG, full size in mm), nests/ (SVG).
+                Enclosed: ply-book.pdf (steps, drawings, holes and inserts, bonding, test panels, limits), calendar.pdf (what we
+                think must be done when: please put your own times in its place), lists.xlsx with the same lists as kits.csv,
+                materials.csv, hardpoints.csv and calendar.csv, patterns/ (DXF and SVG, full size in mm), nests/ (SVG), and
+                as-built.csv, the form in which weights, batches and deviations come back to us.
 
                 Ask before you change a material, a splice, a cure or the order of steps. Parts are accepted by the limits in
                 the ply book; deviations are written down and released by the designer before the next step.
 
                 """);
         return text.append(RunAnswer.CAUTION).append('\n').toString();
-    }
-
-    private static void row(StringBuilder text, String... cells) {
-        text.append(String.join(
-                        ",", List.of(cells).stream().map(PackLists::quoted).toList()))
-                .append("\r\n");
-    }
-
-    private static String quoted(String cell) {
-        return cell.matches("[^\",\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.export;
 
+import java.util.Optional;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -9,6 +10,7 @@ import tubwright.desk.answer.RigExplainAnswer;
 import tubwright.desk.answer.RigPlanAnswer;
 import tubwright.desk.answer.RigPredictAnswer;
 import tubwright.desk.answer.RunAnswer;
+import tubwright.desk.answer.WeighedIn;
 import tubwright.engine.rig.explain.Explanation;
 import tubwright.engine.rig.explain.NextTub;
 import tubwright.engine.rig.explain.Segment;
@@ -93,6 +95,7 @@ public final class RigWorkJson {
         root.put("asDesigned_N_m_per_rad", told.predicted());
         root.put("asBuilt_N_m_per_rad", told.calibrated());
         root.put("asBuiltExpanded95_N_m_per_rad", told.expanded());
+        weighed(root, answer.weighed());
         root.put("settled", update.converged());
         root.put("leftOver_standardUncertainties", told.leftOver());
         root.put("solutions", told.solutions());
@@ -150,6 +153,7 @@ public final class RigWorkJson {
         root.put("withoutTestExpanded95_N_m_per_rad", next.uncalibratedExpanded());
         root.put("mass_kg", answer.mass());
         number(root, "testedMass_kg", answer.testedMass());
+        weighed(root, answer.weighed());
         answer.calibration().ifPresent(c -> {
             ObjectNode node = root.putObject("calibration");
             node.put("testedTub", c.tested());
@@ -177,6 +181,21 @@ public final class RigWorkJson {
         root.put("design", tub);
         root.put("variant", variant);
         return root;
+    }
+
+    private static void weighed(ObjectNode root, Optional<WeighedIn> weighed) {
+        weighed.ifPresent(w -> {
+            ObjectNode node = root.putObject("weighed");
+            node.put("number", w.number());
+            node.put("massFactor", w.mass());
+            ArrayNode factors = node.putArray("factors");
+            w.known().forEach(k -> {
+                ObjectNode factor = factors.addObject();
+                factor.put("of", k.doubt().name());
+                factor.put("factor", k.factor());
+                factor.put("shareWeighed", k.share());
+            });
+        });
     }
 
     private static void number(ObjectNode node, String key, double value) {

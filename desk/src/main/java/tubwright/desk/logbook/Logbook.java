@@ -106,6 +106,30 @@ public final class Logbook implements AutoCloseable {
      * @param enclosures texts of any length that belong to it, by name
      */
     public synchronized void add(Kind kind, String words, String revision, Map<String, String> enclosures) {
+        insert(kind, words, revision, enclosures);
+    }
+
+    /**
+     * Writes a line about a tub that was built, and keeps what was written down of it.
+     *
+     * @param record its words become the line; its stamp is given here
+     * @param parts what was cut from which batch
+     */
+    public synchronized void keep(BuiltShelf.Kept record, List<BuiltShelf.Part> parts, String revision) {
+        try {
+            new BuiltShelf(connection).keep(insert(Kind.NOTE, record.words(), revision, Map.of()), record, parts);
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What was written down of tubs that were built. */
+    public BuiltShelf built() {
+        return new BuiltShelf(connection);
+    }
+
+    /** The number of the new line. */
+    private long insert(Kind kind, String words, String revision, Map<String, String> enclosures) {
         try (PreparedStatement insert = connection.prepareStatement(
                         "insert into entry (stamp, kind, words, revision) values (?, ?, ?, ?)",
                         Statement.RETURN_GENERATED_KEYS);
@@ -118,12 +142,14 @@ public final class Logbook implements AutoCloseable {
             insert.executeUpdate();
             try (ResultSet keys = insert.getGeneratedKeys()) {
                 keys.next();
+                long entry = keys.getLong("id");
                 for (Map.Entry<String, String> each : enclosures.entrySet()) {
-                    enclose.setLong(1, keys.getLong("id"));
+                    enclose.setLong(1, entry);
                     enclose.setString(2, each.getKey());
                     enclose.setString(3, each.getValue());
                     enclose.executeUpdate();
                 }
+                return entry;
             }
         } catch (SQLException e) {
             throw new IllegalStateException(e);

@@ -18,7 +18,7 @@ import java.util.List;
 final class Migrations {
     /** The steps, as resources beside this class, in their order. */
     private static final List<String> STEPS =
-            List.of("0001-entries.sql", "0002-entry-stamps.sql", "0003-enclosures.sql");
+            List.of("0001-entries.sql", "0002-entry-stamps.sql", "0003-enclosures.sql", "0004-built.sql");
 
     private Migrations() {}
 

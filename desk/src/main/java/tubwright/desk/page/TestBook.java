@@ -127,6 +127,7 @@ final class TestBook {
                 reading,
                 Map.of(),
                 KeptPrediction.all(project.folder()),
+                Optional.empty(),
                 Instant.now().truncatedTo(ChronoUnit.SECONDS).toString(),
                 version,
                 steps::stage,

@@ -45,6 +45,7 @@ public final class KitPage {
                 "Hours",
                 "Of the first tub, from stated rates; put your own stopwatch in their place (shop.yaml).",
                 hours(answer)));
+        sections.addAll(BuildSection.of(answer.build()));
         sections.add(new Section("Plies", "Mass on the mould surface, without overlaps.", plies(answer)));
         return Note.page(answer.tub() + ": kit", head, sections, "");
     }

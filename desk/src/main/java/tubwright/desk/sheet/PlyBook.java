@@ -23,11 +23,13 @@ public final class PlyBook {
     private final PackAnswer answer;
     private final Paper paper;
     private final PlyDrawing drawing;
+    private final PieceSheets sheets;
 
     private PlyBook(PackAnswer answer, Paper paper) {
         this.answer = answer;
         this.paper = paper;
         drawing = new PlyDrawing(paper, answer.laid().mesh());
+        sheets = new PieceSheets(answer, paper);
     }
 
     /** The whole book as PDF; the same answer gives the same bytes. */
@@ -100,42 +102,10 @@ public final class PlyBook {
     }
 
     private void piece(String name, List<DrapedPly> plies) {
-        paper.page();
-        paper.title(name);
-        paper.paragraph(PackWords.REFERENCE);
         Map<Integer, List<DrapedPly>> steps = steps(plies);
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of(
-                "step",
-                "pattern",
-                "what",
-                "L × W, mm",
-                "m²",
-                "g",
-                "shear°",
-                "debulk",
-                "batch",
-                "film off",
-                "laid",
-                "seen"));
-        steps.forEach((step, here) -> here.forEach(p -> rows.add(List.of(
-                Integer.toString(step),
-                p.ply().name(),
-                DrapeAnswer.words(p.ply()),
-                Math.round(1e3 * p.flat().length()) + " × "
-                        + Math.round(1e3 * p.flat().width()),
-                fixed(p.figures().area(), 3, GAP),
-                fixed(1e3 * PackAnswer.mass(p), 0, GAP),
-                p.ply().cloth() ? fixed(Math.toDegrees(p.figures().largestShear()), 0, GAP) : "",
-                PackWords.debulk(step, steps.size(), p.ply()) ? "after" : "",
-                "",
-                "",
-                "",
-                ""))));
-        paper.table(
-                new float[] {0.05f, 0.18f, 0.17f, 0.12f, 0.07f, 0.06f, 0.06f, 0.07f, 0.08f, 0.05f, 0.05f, 0.04f},
-                rows,
-                13);
+        sheets.cover(name, plies, steps.size());
+        sheets.tables(steps);
+        sheets.dropOffs(plies);
         weigh(plies);
         steps.forEach((step, here) -> step(plies, step, steps.size(), here));
         cure(plies);
@@ -188,12 +158,13 @@ public final class PlyBook {
         paper.heading("Cure of this piece");
         int number = 1;
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("", "what", "cycle used", "lagging, leading °C", "signed"));
+        rows.add(List.of("", "what", "cycle used", "lagging, leading °C", "weight, kg", "signed"));
         for (String each : core ? PackWords.SANDWICH_CURE : PackWords.SOLID_CURE) {
-            rows.add(List.of(Integer.toString(number++), each, "", "", ""));
+            rows.add(List.of(Integer.toString(number++), each, "", "", "", ""));
         }
-        paper.table(new float[] {0.05f, 0.5f, 0.15f, 0.17f, 0.13f}, rows, 22);
+        paper.table(new float[] {0.05f, 0.43f, 0.14f, 0.16f, 0.1f, 0.12f}, rows, 22);
         paper.paragraph(PackWords.CYCLE);
+        sheets.witness(plies);
         paper.heading("Out of the mould");
         paper.table(
                 new float[] {0.5f, 0.25f, 0.25f},

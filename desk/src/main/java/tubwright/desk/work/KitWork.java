@@ -6,15 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import tubwright.desk.answer.KitAnswer;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.kit.CutPiece;
-import tubwright.engine.make.kit.Hours;
 import tubwright.engine.make.kit.KitNest;
 import tubwright.engine.make.kit.PlyMass;
 import tubwright.engine.make.kit.ShopData;
+import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.lay.LaidTub;
 import tubwright.engine.make.lay.PlyLayer;
+import tubwright.engine.make.nest.NestException;
 import tubwright.engine.make.nest.Nester;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.ply.PlyPlan;
@@ -31,6 +33,7 @@ public final class KitWork {
     /**
      * The answer.
      *
+     * @param run how many tubs from when on
      * @param size of the mesh plies are laid on, m
      * @param moves of single patterns to spend on each kit
      * @param says hears what is being done
@@ -39,6 +42,7 @@ public final class KitWork {
     public static KitAnswer kit(
             Tub tub,
             ShopData shop,
+            BuildWork.Request run,
             double size,
             long moves,
             String stamp,
@@ -76,7 +80,26 @@ public final class KitWork {
         PlyMass mass = PlyMass.of(
                 new PlyPlan(laid.mesh(), laid.plies().stream().map(p -> p.ply()).toList()));
         int cures = cures(mass);
-        return new KitAnswer(tub.name(), stamp, version, mass, kits, cures, Hours.of(cuts, cures, shop.times()));
+        List<CutPiece> cut = laid.plies().stream()
+                .flatMap(p -> patterns(p, shop))
+                .toList();
+        return new KitAnswer(
+                tub.name(),
+                stamp,
+                version,
+                mass,
+                kits,
+                cures,
+                BuildWork.build(laid, cut, kits, shop.times(), run));
+    }
+
+    /** What a ply is cut as; nothing where it does not lie on the roll, which the nest has said. */
+    private static Stream<CutPiece> patterns(DrapedPly ply, ShopData shop) {
+        try {
+            return CutPiece.of(List.of(ply), shop.rolls()).stream();
+        } catch (NestException tooNarrow) {
+            return Stream.empty();
+        }
     }
 
     /** Three cures for a piece with core, one for any other. */

@@ -31,9 +31,10 @@ public final class PackWork {
      * @param issue letter or number
      * @param date of the issue
      * @param shop rolls that patterns are cut from
+     * @param run how many tubs from when on
      * @param moves of single patterns to spend on each kit
      */
-    public record Request(TrimWork.Request on, String issue, String date, ShopData shop, long moves) {}
+    public record Request(TrimWork.Request on, String issue, String date, ShopData shop, BuildWork.Request run, long moves) {}
 
     /** Lays every ply and puts its pattern on a roll. */
     public static PackAnswer pack(Design design, Request request, String version, Workbench.Listener listener)
@@ -64,6 +65,7 @@ public final class PackWork {
                 request.shop,
                 pieces,
                 kits,
+                BuildWork.build(draped.laid(), pieces, kits, request.shop.times(), request.run),
                 laminates(tub, draped.laid().mesh()),
                 version);
     }

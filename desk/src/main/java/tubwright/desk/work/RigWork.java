@@ -12,10 +12,12 @@ import java.util.function.BooleanSupplier;
 import tubwright.desk.answer.RigExplainAnswer;
 import tubwright.desk.answer.RigPlanAnswer;
 import tubwright.desk.answer.RigPredictAnswer;
+import tubwright.desk.answer.WeighedIn;
 import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.KeptPrediction;
 import tubwright.engine.design.Design;
 import tubwright.engine.laminate.Laminate;
+import tubwright.engine.make.built.WeighedTub;
 import tubwright.engine.response.MassRollUp;
 import tubwright.engine.response.Reserve;
 import tubwright.engine.response.Reserves;
@@ -82,6 +84,7 @@ public final class RigWork {
      *
      * @param spreads of doubts by name, instead of the usual ones
      * @param kept predictions made before
+     * @param built the tub as it was weighed; the test is then explained from there on
      * @param stop asked before each solution; ends it with a {@link java.util.concurrent.CancellationException}
      */
     public static RigExplainAnswer explain(
@@ -90,12 +93,14 @@ public final class RigWork {
             TorsionReading reading,
             Map<String, Double> spreads,
             List<KeptPrediction> kept,
+            Optional<BuiltWork> built,
             String stamp,
             String version,
             Workbench.Listener listener,
             BooleanSupplier stop) {
         return on(design, request, (variant, loading, size) -> {
-            Tub tub = variant.tub();
+            Optional<WeighedIn> weighed = built.map(b -> b.on(variant.tub(), loading));
+            Tub tub = weighed(variant.tub(), loading, weighed);
             List<Doubt> doubts = withSpreads(Doubts.of(tub, loading), spreads);
             checkStations(tub, reading.readings());
             listener.stage("how far the mesh may be off");
@@ -128,6 +133,7 @@ public final class RigWork {
                     explanation,
                     foretold,
                     Optional.empty(),
+                    weighed,
                     size,
                     version,
                     stamp);
@@ -184,6 +190,7 @@ public final class RigWork {
                 answer.explanation(),
                 answer.foretold(),
                 Optional.of(place.toString()),
+                answer.weighed(),
                 answer.meshSize(),
                 answer.version(),
                 answer.stamp());
@@ -193,18 +200,21 @@ public final class RigWork {
      * Foretells the stiffness of a design.
      *
      * @param calibration from a test of another tub, if there was one
+     * @param built this tub as it was weighed, if it was
      * @param fingerprint of the design's text
      */
     public static RigPredictAnswer predict(
             Design design,
             TrimWork.Request request,
             Optional<Calibration> calibration,
+            Optional<BuiltWork> built,
             String fingerprint,
             String stamp,
             String version,
             Workbench.Listener listener) {
         return on(design, request, (variant, loading, size) -> {
-            Tub tub = variant.tub();
+            Optional<WeighedIn> weighed = built.map(b -> b.on(variant.tub(), loading));
+            Tub tub = weighed(variant.tub(), loading, weighed);
             listener.stage("how far the mesh may be off");
             double error = meshError(tub, loading, size);
             listener.stage("the next tub, as this works builds");
@@ -222,10 +232,15 @@ public final class RigWork {
                     weakest(tub, structure),
                     fingerprint,
                     Optional.empty(),
+                    weighed,
                     size,
                     version,
                     stamp);
         });
+    }
+
+    private static Tub weighed(Tub tub, Case.Torsion loading, Optional<WeighedIn> weighed) {
+        return weighed.map(w -> WeighedTub.of(tub, loading, w.known())).orElse(tub);
     }
 
     /** The mass of a variant, kg. */

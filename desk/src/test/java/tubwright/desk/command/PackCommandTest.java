@@ -112,7 +112,7 @@ class PackCommandTest {
                 text.setEndPage(page);
                 String words = text.getText(book);
                 assertTrue(words.contains("issue C") && words.contains("2030-05-17") && words.contains(print), words);
-                steps += words.contains("of 2: ") ? 1 : 0;
+                steps += words.contains("Step ") && words.contains("of 2: ") ? 1 : 0;
             }
             assertEquals(4, steps, "two plies each of tray and lid");
         }
@@ -130,6 +130,50 @@ class PackCommandTest {
                 assertArrayEquals(Files.readAllBytes(file), Files.readAllBytes(twin), file.toString());
             }
         }
+    }
+
+    @Test
+    void everyListPatternNestAndSheetCarriesIssueAndFingerprint() throws IOException {
+        assertEquals(0, typed("--issue", "C9", "--tubs", "2").code());
+        Path pack = folder.resolve("runs/pack");
+        String print = JsonMapper.builder()
+                .build()
+                .readTree(Files.readString(pack.resolve("answer.json")))
+                .path("fingerprint")
+                .asString();
+        try (Stream<Path> files = Files.walk(pack)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                String name = file.getFileName().toString();
+                if (name.endsWith(".csv")) {
+                    List<String> lines = Files.readAllLines(file);
+                    assertTrue(lines.size() > 1, name);
+                    lines.subList(1, lines.size())
+                            .forEach(l -> assertTrue(l.endsWith("C9,2030-05-17," + print), name + ": " + l));
+                } else if (name.matches(".*\\.(svg|dxf|txt)")) {
+                    String text = Files.readString(file);
+                    assertTrue(text.contains("issue C9") && text.contains(print), name);
+                }
+            }
+        }
+        try (java.util.zip.ZipFile book = new java.util.zip.ZipFile(pack.resolve("lists.xlsx").toFile())) {
+            for (int sheet = 1; sheet <= 4; sheet++) {
+                String xml = new String(
+                        book.getInputStream(book.getEntry("xl/worksheets/sheet" + sheet + ".xml"))
+                                .readAllBytes(),
+                        java.nio.charset.StandardCharsets.UTF_8);
+                assertTrue(xml.contains("issue C9") && xml.contains(print), "foot of sheet " + sheet);
+            }
+            book.stream().forEach(e -> assertEquals(1980, e.getTimeLocal().getYear(), e.getName()));
+        }
+        String calendar = Files.readString(pack.resolve("calendar.csv"));
+        assertTrue(calendar.contains("tub 2 delivered") && calendar.contains(",yes,"), calendar);
+    }
+
+    @Test
+    void aRunOfNoTubsAndADayThatIsNoneAreRefused() {
+        assertTrue(typed("--tubs", "0").err().contains("--tubs 0"));
+        assertTrue(typed("--begin", "soon").err().contains("year-month-day"));
+        assertFalse(Files.exists(folder.resolve("runs/pack")));
     }
 
     @Test

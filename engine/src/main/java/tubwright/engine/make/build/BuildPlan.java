@@ -140,12 +140,12 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
                 hands("mould of " + p.piece() + " laid", "mould", p.piece(), 0,
                         shop.time("mould each") + p.area() / shop.time("mould area per time"),
                         List.of("pattern of " + p.piece()), shop.source("mould each"));
-                add("mould of " + p.piece() + " cured", "mould", p.piece(), 0, Clock.OVEN, shop.time("mould cure"), 0,
+                add("mould of " + p.piece() + " cured", "mould", "autoclave", 0, Clock.OVEN, shop.time("mould cure"), 0,
                         OVEN, List.of("mould of " + p.piece() + " laid"), shop.source("mould cure"));
             }
             hands("test panels laid", "test panels", "test panels", 0, shop.time("laying test panels"),
                     List.of("material arrives"), shop.source("laying test panels"));
-            add("test panels cured", "test panels", "test panels", 0, Clock.OVEN, times.autoclave().si(), 0, OVEN,
+            add("test panels cured", "test panels", "autoclave", 0, Clock.OVEN, times.autoclave().si(), 0, OVEN,
                     List.of("test panels laid"), times.autoclave().provenance().toString());
             add("test panels tested", "test panels", "test panels", 0, Clock.WAITING,
                     shop.time("wait for test panels"), 0, "", List.of("test panels cured"),
@@ -158,36 +158,21 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
             String before = ", tub " + (tub - 1);
             List<String> ready = new ArrayList<>(List.of("test panels tested"));
             double holes = finish.hardpoints * shop.time("hardpoint each") / pieces.size();
+            for (List<PieceWork> load : loads(pieces)) {
+                load(load, learned, of, before, tub);
+            }
             for (PieceWork p : pieces) {
-                String name = p.piece();
-                String kit = "kit of " + name + of;
-                hands(kit, "cutting", "cutting", tub, learned * p.cutting(), List.of("material arrives"),
-                        times.cutRate().provenance().toString());
-                List<String> needs = new ArrayList<>(List.of(kit, "mould of " + name + " cured"));
-                if (tub > 1) {
-                    needs.add(name + before + " out of its mould");
-                }
-                for (PieceWork.Stage stage : p.stages()) {
-                    String what = name + of + ": " + stage.name();
-                    double debulks = Math.ceil(stage.plies() / times.debulkEvery().si());
-                    hands(what + " laid", "laying", name, tub, learned * stage.laying(), needs,
-                            times.clothRate().provenance().toString());
-                    hands(what + " debulked", "debulking", name, tub, learned * debulks * times.debulk().si(),
-                            List.of(what + " laid"), times.debulk().provenance().toString());
-                    hands(what + " bagged", "bagging", name, tub, learned * times.bagging().si(),
-                            List.of(what + " debulked"), times.bagging().provenance().toString());
-                    add(what + " cured", "autoclave", name, tub, Clock.OVEN, times.autoclave().si(), 0, OVEN,
-                            List.of(what + " bagged"), times.autoclave().provenance().toString());
-                    needs = List.of(what + " cured");
-                }
-                String out = name + of + " out of its mould";
-                hands(out, "demoulding", name, tub, learned * p.stages().size() * times.demoulding().si(), needs,
+                String name = p.piece() + of;
+                hands(name + " out of its mould", "demoulding", p.piece(), tub,
+                        learned * p.stages().size() * times.demoulding().si(),
+                        List.of(name + ": " + p.stages().getLast().name() + " cured"),
                         times.demoulding().provenance().toString());
-                hands(name + of + " trimmed", "trimming and inserts", "trimming", tub,
-                        learned * (shop.time("trimming each") + holes), List.of(out), shop.source("trimming each"));
-                hands(name + of + " inspected", "inspection", "trimming", tub, learned * shop.time("inspection each"),
-                        List.of(name + of + " trimmed"), shop.source("inspection each"));
-                ready.add(name + of + " inspected");
+                hands(name + " trimmed", "trimming and inserts", "trimming", tub,
+                        learned * (shop.time("trimming each") + holes), List.of(name + " out of its mould"),
+                        shop.source("trimming each"));
+                hands(name + " inspected", "inspection", "trimming", tub, learned * shop.time("inspection each"),
+                        List.of(name + " trimmed"), shop.source("inspection each"));
+                ready.add(name + " inspected");
             }
             String whole = tubs == 1 ? "tub" : "tub " + tub;
             hands(whole + " bonded", "bonding", "bonding", tub,
@@ -199,6 +184,63 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
                     List.of(whole + ": adhesive cured"), shop.source("last look"));
             add(whole + " delivered", "delivery", "bonding", tub, Clock.WAITING, shop.time("wait for delivery"), 0, "",
                     List.of(whole + " looked over"), shop.source("wait for delivery"));
+        }
+
+        /** Pieces that go into the autoclave together: those of as many cures, in their order. */
+        private List<List<PieceWork>> loads(List<PieceWork> pieces) {
+            Map<Integer, List<PieceWork>> alike = new LinkedHashMap<>();
+            pieces.forEach(p -> alike.computeIfAbsent(p.stages().size(), _ -> new ArrayList<>())
+                    .add(p));
+            List<List<PieceWork>> loads = new ArrayList<>();
+            alike.values().forEach(all -> {
+                for (int i = 0; i < all.size(); i += shop.load()) {
+                    loads.add(all.subList(i, Math.min(all.size(), i + shop.load())));
+                }
+            });
+            return loads;
+        }
+
+        /** From kit to last cure of pieces that are cured together. */
+        private void load(List<PieceWork> load, double learned, String of, String before, int tub) {
+            for (PieceWork p : load) {
+                hands("kit of " + p.piece() + of, "cutting", "cutting", tub, learned * p.cutting(),
+                        List.of("material arrives"), times.cutRate().provenance().toString());
+            }
+            int stages = load.getFirst().stages().size();
+            for (int s = 0; s < stages; s++) {
+                List<String> bagged = new ArrayList<>();
+                for (PieceWork p : load) {
+                    String name = p.piece();
+                    PieceWork.Stage stage = p.stages().get(s);
+                    List<String> needs = new ArrayList<>();
+                    if (s == 0) {
+                        needs.addAll(List.of("kit of " + name + of, "mould of " + name + " cured"));
+                        if (tub > 1) {
+                            needs.add(name + before + " out of its mould");
+                        }
+                    } else {
+                        needs.add(name + of + ": " + p.stages().get(s - 1).name() + " cured");
+                    }
+                    String what = name + of + ": " + stage.name();
+                    double debulks = Math.ceil(stage.plies() / times.debulkEvery().si());
+                    hands(what + " laid", "laying", name, tub, learned * stage.laying(), needs,
+                            times.clothRate().provenance().toString());
+                    hands(what + " debulked", "debulking", name, tub, learned * debulks * times.debulk().si(),
+                            List.of(what + " laid"), times.debulk().provenance().toString());
+                    hands(what + " bagged", "bagging", name, tub, learned * times.bagging().si(),
+                            List.of(what + " debulked"), times.bagging().provenance().toString());
+                    bagged.add(what + " bagged");
+                }
+                String run = "cure of " + load.getFirst().piece()
+                        + (load.size() > 1 ? " and " + (load.size() - 1) + " more" : "") + of + ": "
+                        + load.getFirst().stages().get(s).name();
+                add(run, "autoclave", "autoclave", tub, Clock.OVEN, times.autoclave().si(), 0, OVEN, bagged,
+                        times.autoclave().provenance().toString());
+                for (PieceWork p : load) {
+                    add(p.piece() + of + ": " + p.stages().get(s).name() + " cured", "autoclave", p.piece(), tub,
+                            Clock.WAITING, 0, 0, "", List.of(run), times.autoclave().provenance().toString());
+                }
+            }
         }
 
         /** Work of a team: people in it share it. */

@@ -29,6 +29,7 @@ import tubwright.engine.quantity.Dimension;
  * @param teams that work side by side
  * @param people in a team
  * @param autoclaves that run side by side
+ * @param load pieces that are cured together in one run
  * @param times by name, SI; areas per time in m²/s
  * @param prices by name, in the currency
  * @param currency its letters
@@ -38,6 +39,7 @@ public record BuildShop(
         int teams,
         int people,
         int autoclaves,
+        int load,
         Map<String, PropertyValue> times,
         Map<String, PropertyValue> prices,
         String currency) {
@@ -110,6 +112,7 @@ public record BuildShop(
         int teams = whole(calendar, values, "teams", 50);
         int people = whole(calendar, values, "people in a team", 20);
         int autoclaves = whole(calendar, values, "autoclaves", 20);
+        int load = whole(calendar, values, "pieces in a run", 20);
         values.nothingElse();
         calendar.nothingElse();
         Map<String, PropertyValue> times = new LinkedHashMap<>();
@@ -120,7 +123,7 @@ public record BuildShop(
         String currency = costs.text("currency");
         Map<String, PropertyValue> prices = new LinkedHashMap<>();
         numbers(costs, PRICES, Dimension.DIMENSIONLESS, prices, "");
-        return new BuildShop(works, teams, people, autoclaves, times, prices, currency);
+        return new BuildShop(works, teams, people, autoclaves, load, times, prices, currency);
     }
 
     private static Entry part(Entry own, Entry usual, String name) {

@@ -75,13 +75,21 @@ public record ShopData(Map<Stock, Roll> rolls, Times times) {
     }
 
     /**
-     * Reads a file in the layout of the shipped one.
+     * Reads a file in the layout of the shipped one; parts it does not have are as shipped.
      *
      * @throws tubwright.engine.make.data.DataException naming file and line if it is not right
      */
     public static ShopData read(String file, String yaml) {
         Entry root = new SourcedText(file, yaml).root();
-        Entry rolls = root.inside("rolls");
+        Map<Stock, Roll> rolls = root.has("rolls") ? rolls(root.inside("rolls")) : shipped().rolls;
+        Times times = root.has("hours") ? times(root.inside("hours")) : shipped().times;
+        // The same file may say how the shop works, waits and charges, which is read elsewhere.
+        ELSEWHERE.forEach(root::has);
+        root.nothingElse();
+        return new ShopData(rolls, times);
+    }
+
+    private static Map<Stock, Roll> rolls(Entry rolls) {
         Map<Stock, Roll> byKind = new EnumMap<>(Stock.class);
         for (Stock kind : Stock.values()) {
             Entry roll = rolls.inside(kind.word());
@@ -95,11 +103,7 @@ public record ShopData(Map<Stock, Roll> rolls, Times times) {
             roll.nothingElse();
         }
         rolls.nothingElse();
-        Times times = times(root.inside("hours"));
-        // The same file may say how the shop works, waits and charges, which is read elsewhere.
-        ELSEWHERE.forEach(root::has);
-        root.nothingElse();
-        return new ShopData(byKind, times);
+        return byKind;
     }
 
     private static Times times(Entry hours) {

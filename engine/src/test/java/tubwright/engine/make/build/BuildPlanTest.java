@@ -60,6 +60,13 @@ class BuildPlanTest {
     }
 
     @Test
+    void piecesOfAsManyCuresShareARun() {
+        List<PieceWork> three = List.of(PIECES.get(0), PIECES.get(1), new PieceWork("wall", 0.2, 900, PIECES.get(1).stages()));
+        BuildPlan plan = BuildPlan.of(three, new BuildPlan.Finish(0, 2), TIMES, SHOP, 1, BEGIN);
+        assertEquals(4 * TIMES.autoclave().si(), plan.oven(1), 1e-9, "lid and wall together");
+    }
+
+    @Test
     void aMouldHoldsOneTubAtATime() {
         List<Schedule.Placed> tray = plan(3).schedule().placed().stream()
                 .filter(p -> p.activity().lane().equals("tray"))
@@ -99,7 +106,7 @@ class BuildPlanTest {
                   source: ours
                   days: Mon Tue Wed Thu
                   days off: 2030-12-25
-                  values: {first hour: 7 h, shift: 9 h, shifts: 2, teams: 3, people in a team: 1, autoclaves: 2}
+                  values: {first hour: 7 h, shift: 9 h, shifts: 2, teams: 3, people in a team: 1, autoclaves: 2, pieces in a run: 1}
                 """;
         BuildShop shop = BuildShop.read("shop.yaml", own);
         assertEquals(4, shop.calendar().days().size());
@@ -111,7 +118,7 @@ class BuildPlanTest {
             {"shifts: 2", "shifts: 3", "shop.yaml:4", "24 h"},
             {"teams: 3", "teams: -1", "shop.yaml:4", "teams"},
             {"shift: 9 h", "shift: 9", "shop.yaml:7", "time"},
-            {", autoclaves: 2", "", "shop.yaml:7", "autoclaves"}
+            {"autoclaves: 2, ", "", "shop.yaml:7", "autoclaves"}
         }) {
             String message = assertThrows(
                             DataException.class, () -> BuildShop.read("shop.yaml", own.replace(wrong[0], wrong[1])))

@@ -15,9 +15,10 @@ import tubwright.engine.make.build.Costs;
  */
 public record BuildAnswer(BuildPlan plan, Costs costs, BuildShop shop) {
     /** What the figures rest on. */
-    public static final String RESTS = "Hours, waits and prices are rough ones without a source until you put your own into"
-            + " shop.yaml. Scrap, repair, profit and"
-            + " what is bought ready-made are not in it.";
+    public static final String RESTS =
+            "Hours, waits and prices are rough ones without a source until you put your own into"
+                    + " shop.yaml. Scrap, repair, profit and"
+                    + " what is bought ready-made are not in it.";
 
     /** How the shop works, in words. */
     public String works() {

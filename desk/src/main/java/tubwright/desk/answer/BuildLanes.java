@@ -54,8 +54,7 @@ public record BuildLanes(List<Lane> lanes, LocalDateTime begin, int days, double
                 .filter(p -> p.activity().seconds() > 0)
                 .sorted(Comparator.comparing(Placed::start))
                 .forEach(p -> {
-                    List<List<Placed>> own =
-                            tracks.computeIfAbsent(p.activity().lane(), _ -> new ArrayList<>());
+                    List<List<Placed>> own = tracks.computeIfAbsent(p.activity().lane(), _ -> new ArrayList<>());
                     for (List<Placed> track : own) {
                         if (!track.getLast().finish().isAfter(p.start())) {
                             track.add(p);
@@ -71,7 +70,8 @@ public record BuildLanes(List<Lane> lanes, LocalDateTime begin, int days, double
             }
         });
         LocalDateTime begin = plan.schedule().begin().truncatedTo(ChronoUnit.DAYS);
-        int days = (int) Math.ceil(Duration.between(begin, plan.schedule().end()).toMinutes() / 1440.0);
+        int days =
+                (int) Math.ceil(Duration.between(begin, plan.schedule().end()).toMinutes() / 1440.0);
         return new BuildLanes(lanes, begin, Math.max(1, days), down(plan, begin, Math.max(1, days)));
     }
 
@@ -80,7 +80,9 @@ public record BuildLanes(List<Lane> lanes, LocalDateTime begin, int days, double
         java.util.Arrays.fill(length, IDLE);
         for (Placed p : plan.schedule().placed()) {
             if (p.activity().clock() != Clock.WAITING && p.activity().seconds() > 0) {
-                for (LocalDate d = p.start().toLocalDate(); !d.isAfter(p.finish().toLocalDate()); d = d.plusDays(1)) {
+                for (LocalDate d = p.start().toLocalDate();
+                        !d.isAfter(p.finish().toLocalDate());
+                        d = d.plusDays(1)) {
                     int day = (int) ChronoUnit.DAYS.between(begin.toLocalDate(), d);
                     length[Math.min(days - 1, day)] = 1;
                 }
@@ -152,15 +154,17 @@ public record BuildLanes(List<Lane> lanes, LocalDateTime begin, int days, double
     /** Steps of the longest path: from, to, what, how long; neighbours of one kind in one row. */
     public static List<String[]> path(BuildPlan plan) {
         List<List<Placed>> groups = new ArrayList<>();
-        plan.schedule().chain().stream()
-                .filter(p -> p.activity().seconds() > 0)
-                .forEach(p -> {
-                    if (groups.isEmpty()
-                            || !groups.getLast().getLast().activity().step().equals(p.activity().step())) {
-                        groups.add(new ArrayList<>());
-                    }
-                    groups.getLast().add(p);
-                });
+        plan.schedule().chain().stream().filter(p -> p.activity().seconds() > 0).forEach(p -> {
+            if (groups.isEmpty()
+                    || !groups.getLast()
+                            .getLast()
+                            .activity()
+                            .step()
+                            .equals(p.activity().step())) {
+                groups.add(new ArrayList<>());
+            }
+            groups.getLast().add(p);
+        });
         return groups.stream()
                 .map(g -> new String[] {
                     dayOfYear(g.getFirst().start()),

@@ -24,7 +24,8 @@ public record WeighedIn(int number, List<WeighedTub.Known> known, double mass) {
                         .map(k -> k.doubt().name() + " × " + Math.round(1000 * k.factor()) / 1000.0 + " ("
                                 + Math.round(100 * k.share()) + " % of it weighed)")
                         .toList());
-        return "Tub " + number + " as weighed: " + (factors.isEmpty() ? "no material of this model was weighed" : factors)
-                + ". Its pieces weigh " + BuiltAnswer.over(mass - 1) + (mass == 1 ? "" : " than planned") + ".";
+        return "Tub " + number + " as weighed: "
+                + (factors.isEmpty() ? "no material of this model was weighed" : factors) + ". Its pieces weigh "
+                + BuiltAnswer.over(mass - 1) + (mass == 1 ? "" : " than planned") + ".";
     }
 }

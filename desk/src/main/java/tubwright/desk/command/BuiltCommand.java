@@ -103,8 +103,9 @@ final class BuiltCommand implements Callable<Integer> {
         }
         Path form = pack.orElse(home.resolve("runs").resolve("pack")).resolve("as-built.csv");
         if (!Files.exists(form)) {
-            throw new UserMistake(form + " is not there, which is the plan to compare with; make it with\n    tubwright pack "
-                    + home + "\n    or say with --pack where the pack lies that the tub was built from");
+            throw new UserMistake(
+                    form + " is not there, which is the plan to compare with; make it with\n    tubwright pack " + home
+                            + "\n    or say with --pack where the pack lies that the tub was built from");
         }
         String planned = Files.readString(form);
         String content = RigReadCommand.text(there);
@@ -126,7 +127,13 @@ final class BuiltCommand implements Callable<Integer> {
             folder.copy(form.toAbsolutePath().getParent(), List.of(form), "plan");
             book.keep(
                     new BuiltShelf.Kept(
-                            number, answer.stamp(), BuiltSummary.line(answer), plan.issue(), plan.design(), planned, content),
+                            number,
+                            answer.stamp(),
+                            BuiltSummary.line(answer),
+                            plan.issue(),
+                            plan.design(),
+                            planned,
+                            content),
                     parts(built, plan),
                     RigLog.revision(design.file()));
             folder.finish();
@@ -143,8 +150,9 @@ final class BuiltCommand implements Callable<Integer> {
     private static List<String> warnings(BuiltTub built, BuiltTub plan, String now) {
         List<String> warnings = new ArrayList<>();
         if (!built.design().isEmpty() && !built.design().equals(plan.design())) {
-            warnings.add("The form is of issue " + built.issue() + " of design " + built.design() + ", the pack of issue "
-                    + plan.issue() + " of design " + plan.design() + ": say with --pack which pack it was built from.");
+            warnings.add("The form is of issue " + built.issue() + " of design " + built.design()
+                    + ", the pack of issue " + plan.issue() + " of design " + plan.design()
+                    + ": say with --pack which pack it was built from.");
         }
         if (!plan.design().isEmpty() && !plan.design().equals(now)) {
             warnings.add("The design has changed since the pack was made; what was built is held against the pack.");
@@ -181,8 +189,10 @@ final class BuiltCommand implements Callable<Integer> {
                 terminal.print("  No tub has been entered as built; fill in runs/pack/as-built.csv and say");
                 terminal.print("  tubwright built " + place + " FILE --tub 1");
             } else {
-                book.built().all().forEach(k -> terminal.print("  " + k.stamp() + "  " + k.words() + "; issue " + k.issue()
-                        + ", design " + k.design()));
+                book.built()
+                        .all()
+                        .forEach(k -> terminal.print("  " + k.stamp() + "  " + k.words() + "; issue " + k.issue()
+                                + ", design " + k.design()));
             }
         }
     }

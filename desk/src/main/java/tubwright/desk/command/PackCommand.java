@@ -106,7 +106,13 @@ final class PackCommand implements Callable<Integer> {
                     RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("pack")))) {
                 PackAnswer answer = PackWork.pack(
                         design,
-                        new PackWork.Request(options.request(), issue, date, wide(shop.data()), run.request(shop.build(), date), moves),
+                        new PackWork.Request(
+                                options.request(),
+                                issue,
+                                date,
+                                wide(shop.data()),
+                                run.request(shop.build(), date),
+                                moves),
                         Version.text(),
                         progress::stage);
                 progress.stage("writing the ply book");

@@ -17,11 +17,13 @@ final class RunOfTubs {
     @Option(
             names = "--begin",
             paramLabel = "DATE",
-            description = "Day on which material is ordered and patterns are begun; default: the date of the sheets, or today.")
+            description =
+                    "Day on which material is ordered and patterns are begun; default: the date of the sheets, or today.")
     private Optional<String> begin = Optional.empty();
 
     BuildWork.Request request(BuildShop shop, String usual) {
-        return new BuildWork.Request(tubs, begin.map(b -> date("--begin", b)).orElseGet(() -> date("--date", usual)), shop);
+        return new BuildWork.Request(
+                tubs, begin.map(b -> date("--begin", b)).orElseGet(() -> date("--date", usual)), shop);
     }
 
     private static LocalDate date(String option, String text) {

@@ -30,9 +30,7 @@ record ShopFile(ShopData data, BuildShop build, List<Path> inputs) {
         try {
             String text = YamlReader.contents(own);
             return new ShopFile(
-                    ShopData.read(own.toString(), text),
-                    BuildShop.read(own.toString(), text),
-                    List.of(design, own));
+                    ShopData.read(own.toString(), text), BuildShop.read(own.toString(), text), List.of(design, own));
         } catch (DataException e) {
             throw new UserMistake(e.getMessage());
         }

@@ -74,8 +74,10 @@ final class BuildSummary {
             String name = lane.name().length() > NAMES - 4 ? lane.name().substring(0, NAMES - 4) : lane.name();
             lines.add(("  " + String.format("%-" + (NAMES - 2) + "s", name) + new String(row)).stripTrailing());
         }
-        lines.add("  " + (unicode ? "━ longest path   ─ work and cures   . waiting" : "# longest path   - work and cures"
-                + "   . waiting"));
+        lines.add("  "
+                + (unicode
+                        ? "━ longest path   ─ work and cures   . waiting"
+                        : "# longest path   - work and cures" + "   . waiting"));
         return lines;
     }
 

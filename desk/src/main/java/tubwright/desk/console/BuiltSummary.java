@@ -48,13 +48,17 @@ public final class BuiltSummary {
         lines.add("");
         TextTable materials = new TextTable(true, false, true);
         materials.row("material", "mass per area", "of it weighed");
-        c.materials().forEach((name, f) -> materials.row(
-                name, "× " + fixed(f.factor(), 3, ""), Math.round(100 * f.known()) + " %"));
+        c.materials()
+                .forEach((name, f) ->
+                        materials.row(name, "× " + fixed(f.factor(), 3, ""), Math.round(100 * f.known()) + " %"));
         lines.addAll(materials.lines(terminal));
         lines.add("");
         TextTable batches = new TextTable(true, true, false);
         batches.row("batch", "material", "patterns");
-        c.batches().values().forEach(b -> batches.row(b.name(), b.material(), Integer.toString(b.plies().size())));
+        c.batches()
+                .values()
+                .forEach(b -> batches.row(
+                        b.name(), b.material(), Integer.toString(b.plies().size())));
         lines.addAll(batches.lines(terminal));
         if (!c.without().isEmpty()) {
             lines.addAll(Wrap.lines(
@@ -69,8 +73,8 @@ public final class BuiltSummary {
                 .forEach(b -> Wrap.lines(b + ".", "  ! ", WIDTH)
                         .forEach(line -> lines.add(terminal.look(Look.CAREFUL, line))));
         answer.warnings()
-                .forEach(b -> Wrap.lines(b, "  ! ", WIDTH)
-                        .forEach(line -> lines.add(terminal.look(Look.CAREFUL, line))));
+                .forEach(b ->
+                        Wrap.lines(b, "  ! ", WIDTH).forEach(line -> lines.add(terminal.look(Look.CAREFUL, line))));
         for (BuiltTub.Kind kind : List.of(BuiltTub.Kind.DEVIATION, BuiltTub.Kind.CONCESSION)) {
             answer.said(kind).forEach(l -> lines.addAll(Wrap.lines(said(l), "  ", WIDTH)));
         }

@@ -37,7 +37,10 @@ public final class RigExplainSummary {
                 + (answer.variant().equals("as designed") ? "" : ", " + answer.variant()));
         lines.add("");
         TextTable table = new TextTable(true, true, true);
-        table.row(answer.weighed().isPresent() ? "as weighed" : "as designed", fixed(perDegree(told.predicted()), 0, GAP) + " N·m/deg", "before the test");
+        table.row(
+                answer.weighed().isPresent() ? "as weighed" : "as designed",
+                fixed(perDegree(told.predicted()), 0, GAP) + " N·m/deg",
+                "before the test");
         table.row(
                 "measured",
                 plusMinus(

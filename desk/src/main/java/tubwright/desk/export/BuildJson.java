@@ -41,7 +41,8 @@ final class BuildJson {
             json.writeStringProperty("finish", p.finish().toString());
             json.writeStringProperty("latestFinish", p.latestFinish().toString());
             json.writeNumberProperty("work_s", p.activity().work());
-            json.writeBooleanProperty("longestPath", answer.plan().schedule().chain().contains(p));
+            json.writeBooleanProperty(
+                    "longestPath", answer.plan().schedule().chain().contains(p));
             json.writeStringProperty("source", p.activity().source());
             json.writeEndObject();
         }

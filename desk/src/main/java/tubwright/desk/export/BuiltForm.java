@@ -22,32 +22,38 @@ final class BuiltForm {
     static ListTable of(PackAnswer answer) {
         List<List<String>> rows = new ArrayList<>();
         Map<String, LaidPly> stock = new LinkedHashMap<>();
-        answer.laid().plies().forEach(p -> stock.putIfAbsent(
-                p.ply().material().name() + " " + p.ply().thickness(), p.ply()));
-        stock.values().forEach(p -> rows.add(List.of(
-                "batch",
-                "",
-                "",
-                p.material().name(),
-                "",
-                "",
-                "",
-                fixed(1e3 * p.thickness() * p.material().density(), 1, ""),
-                "",
-                fixed(1e3 * p.thickness(), 3, ""),
-                "",
-                "",
-                "")));
-        answer.byPiece().forEach((piece, plies) -> plies.forEach(p -> {
-            List<CutPiece> cut = answer.cut(p);
-            cut.forEach(c -> rows.add(ply(piece, p, c.pattern().name(), c.mass())));
-            if (cut.isEmpty()) {
-                rows.add(ply(piece, p, p.ply().name(), PackAnswer.mass(p)));
-            }
-        }));
+        answer.laid()
+                .plies()
+                .forEach(p -> stock.putIfAbsent(
+                        p.ply().material().name() + " " + p.ply().thickness(), p.ply()));
+        stock.values()
+                .forEach(p -> rows.add(List.of(
+                        "batch",
+                        "",
+                        "",
+                        p.material().name(),
+                        "",
+                        "",
+                        "",
+                        fixed(1e3 * p.thickness() * p.material().density(), 1, ""),
+                        "",
+                        fixed(1e3 * p.thickness(), 3, ""),
+                        "",
+                        "",
+                        "")));
+        answer.byPiece()
+                .forEach((piece, plies) -> plies.forEach(p -> {
+                    List<CutPiece> cut = answer.cut(p);
+                    cut.forEach(c -> rows.add(ply(piece, p, c.pattern().name(), c.mass())));
+                    if (cut.isEmpty()) {
+                        rows.add(ply(piece, p, p.ply().name(), PackAnswer.mass(p)));
+                    }
+                }));
         answer.byPiece()
                 .forEach((piece, plies) -> rows.add(line(
-                        "piece", piece, plies.stream().mapToDouble(PackAnswer::mass).sum())));
+                        "piece",
+                        piece,
+                        plies.stream().mapToDouble(PackAnswer::mass).sum())));
         rows.add(List.of("tub", "", "", "", "", "", "", "", "", "", "", "", ""));
         for (String kind : List.of("deviation", "concession")) {
             for (int i = 0; i < BLANK; i++) {
@@ -75,7 +81,19 @@ final class BuiltForm {
 
     private static List<String> ply(String piece, DrapedPly of, String pattern, double mass) {
         return List.of(
-                "ply", piece, pattern, of.ply().material().name(), "", fixed(1e3 * mass, 1, ""), "", "", "", "", "", "", "");
+                "ply",
+                piece,
+                pattern,
+                of.ply().material().name(),
+                "",
+                fixed(1e3 * mass, 1, ""),
+                "",
+                "",
+                "",
+                "",
+                "",
+                "",
+                "");
     }
 
     private static List<String> line(String kind, String piece, double mass) {

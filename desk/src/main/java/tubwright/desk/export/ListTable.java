@@ -26,7 +26,8 @@ record ListTable(String name, List<String> heads, List<List<String>> rows) {
     ListTable with(String head, String cell) {
         List<List<String>> longer = new ArrayList<>();
         rows.forEach(r -> longer.add(Stream.concat(r.stream(), Stream.of(cell)).toList()));
-        return new ListTable(name, Stream.concat(heads.stream(), Stream.of(head)).toList(), longer);
+        return new ListTable(
+                name, Stream.concat(heads.stream(), Stream.of(head)).toList(), longer);
     }
 
     /** As comma-separated values. */

@@ -49,9 +49,7 @@ public final class NestSvg {
             svg.append("<path d=\"").append(path).append("Z\"/>\n");
             svg.append(format(
                     "<text x=\"%.1f\" y=\"%.1f\">%s</text>%n",
-                    x,
-                    y,
-                    escape(nest.pieces().get(placement.piece()).label())));
+                    x, y, escape(nest.pieces().get(placement.piece()).label())));
         }
         return svg.append("</svg>\n").toString();
     }

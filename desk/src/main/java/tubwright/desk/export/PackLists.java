@@ -50,14 +50,13 @@ public final class PackLists {
     /** All lists in one workbook. */
     public static byte[] workbook(PackAnswer answer) throws IOException {
         return ListBook.write(
-                List.of(bill(answer), kitList(answer), holes(answer), dates(answer), BuiltForm.of(answer)), answer.foot());
+                List.of(bill(answer), kitList(answer), holes(answer), dates(answer), BuiltForm.of(answer)),
+                answer.foot());
     }
 
     /** Every row says which issue of which design it is of, so that a list keeps it wherever it is copied to. */
     static ListTable stamped(ListTable table, PackAnswer answer) {
-        return table.with("issue", answer.issue())
-                .with("date", answer.date())
-                .with("design", answer.fingerprint());
+        return table.with("issue", answer.issue()).with("date", answer.date()).with("design", answer.fingerprint());
     }
 
     private static ListTable kitList(PackAnswer answer) {
@@ -168,15 +167,7 @@ public final class PackLists {
         Schedule schedule = answer.build().plan().schedule();
         return new ListTable(
                 "Calendar",
-                List.of(
-                        "what",
-                        "kind",
-                        "where",
-                        "begins",
-                        "done",
-                        "at the latest",
-                        "work (h)",
-                        "on the longest path"),
+                List.of("what", "kind", "where", "begins", "done", "at the latest", "work (h)", "on the longest path"),
                 schedule.placed().stream()
                         .filter(p -> p.activity().seconds() > 0)
                         .map(p -> List.of(

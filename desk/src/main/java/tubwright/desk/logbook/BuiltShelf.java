@@ -86,8 +86,9 @@ public final class BuiltShelf {
     public List<Kept> all() {
         synchronized (connection) {
             List<Kept> kept = new ArrayList<>();
-            try (PreparedStatement select = connection.prepareStatement("select b.number, e.stamp, e.words, b.issue,"
-                            + " b.design, b.plan, b.content from built b join entry e on b.entry = e.id order by b.number");
+            try (PreparedStatement select = connection.prepareStatement(
+                            "select b.number, e.stamp, e.words, b.issue,"
+                                    + " b.design, b.plan, b.content from built b join entry e on b.entry = e.id order by b.number");
                     ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
                     kept.add(new Kept(

@@ -25,7 +25,8 @@ final class BuildSection {
         return List.of(
                 new Section(
                         "From pattern to delivery",
-                        "Time runs down, days of waiting drawn short: " + answer.works() + ". The dark line is the longest path: what is late there moves the"
+                        "Time runs down, days of waiting drawn short: " + answer.works()
+                                + ". The dark line is the longest path: what is late there moves the"
                                 + " day of delivery.",
                         "<div class=\"chart\">" + draw(plan) + "</div>" + path(plan)),
                 new Section("Costs", "In " + answer.costs().currency() + ". " + BuildAnswer.RESTS, costs(answer)));
@@ -40,12 +41,20 @@ final class BuildSection {
         for (int d : lanes.ruled(16 / tall)) {
             double y = TOP + tall * lanes.down()[d];
             svg.line("grid", LEFT - 6, y, WIDTH, y);
-            svg.text("axis end", LEFT - 10, y + 4, BuildLanes.day(lanes.begin().plusDays(d).toLocalDate()));
+            svg.text(
+                    "axis end",
+                    LEFT - 10,
+                    y + 4,
+                    BuildLanes.day(lanes.begin().plusDays(d).toLocalDate()));
         }
         double column = (WIDTH - LEFT) / lanes.lanes().size();
         for (int i = 0; i < lanes.lanes().size(); i++) {
             double x = LEFT + (i + 0.5) * column;
-            svg.text("note middle", x, TOP - 12 - 12 * (i % 2), lanes.lanes().get(i).name());
+            svg.text(
+                    "note middle",
+                    x,
+                    TOP - 12 - 12 * (i % 2),
+                    lanes.lanes().get(i).name());
             for (Placed p : lanes.lanes().get(i).placed()) {
                 double from = TOP + tall * lanes.place(p.start());
                 double to = Math.max(from + 1.5, TOP + tall * lanes.place(p.finish()));
@@ -68,8 +77,9 @@ final class BuildSection {
     }
 
     private static String path(BuildPlan plan) {
-        StringBuilder rows = new StringBuilder("<table class=\"tight\"><thead><tr><th>longest path, from</th><th>to</th>"
-                + "<th>what</th><th>takes</th></tr></thead><tbody>");
+        StringBuilder rows =
+                new StringBuilder("<table class=\"tight\"><thead><tr><th>longest path, from</th><th>to</th>"
+                        + "<th>what</th><th>takes</th></tr></thead><tbody>");
         for (String[] row : BuildLanes.path(plan)) {
             rows.append("<tr>");
             for (String cell : row) {
@@ -82,7 +92,8 @@ final class BuildSection {
 
     private static String costs(BuildAnswer answer) {
         StringBuilder rows = new StringBuilder("<table class=\"tight\"><thead><tr><th></th><th class=\"n\">work, h</th>"
-                + "<th class=\"n\">autoclave, h</th><th class=\"n\">" + Html.escape(answer.costs().currency())
+                + "<th class=\"n\">autoclave, h</th><th class=\"n\">"
+                + Html.escape(answer.costs().currency())
                 + "</th><th>how</th></tr></thead><tbody>");
         part(rows, "Once", answer.costs().once());
         for (int n : answer.numbers()) {

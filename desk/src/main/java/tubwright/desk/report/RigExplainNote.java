@@ -31,7 +31,13 @@ public final class RigExplainNote {
     public static String write(RigExplainAnswer answer) {
         Explanation told = answer.explanation();
         StringBuilder verdict = new StringBuilder("<div class=\"heads\">");
-        head(verdict, answer.weighed().isPresent() ? "as weighed" : "as designed", told.predicted(), Double.NaN, "before the test", "");
+        head(
+                verdict,
+                answer.weighed().isPresent() ? "as weighed" : "as designed",
+                told.predicted(),
+                Double.NaN,
+                "before the test",
+                "");
         head(verdict, "as built", told.calibrated(), told.expanded(), "the model after the test, 95 %", " lead");
         head(
                 verdict,
@@ -43,8 +49,9 @@ public final class RigExplainNote {
         verdict.append("</div><ul class=\"warnings\">");
         answer.weighed()
                 .ifPresent(w -> verdict.append("<li>")
-                        .append(Html.escape(w.words() + " Factors below are on top of that; \"as designed\" then stands for the tub"
-                                + " as weighed."))
+                        .append(Html.escape(
+                                w.words() + " Factors below are on top of that; \"as designed\" then stands for the tub"
+                                        + " as weighed."))
                         .append("</li>"));
         RigExplainWords.verdict(told, answer.reading().readings().greatestTorque())
                 .forEach(w -> verdict.append("<li>").append(Html.escape(w)).append("</li>"));

@@ -35,8 +35,9 @@ public final class BuildSheet {
             rows.add(List.of("from", "to", "what", "takes", "done on", "signed"));
             BuildLanes.path(plan).forEach(r -> rows.add(List.of(r[0], r[1], r[2], r[3], "", "")));
             paper.table(new float[] {0.12f, 0.12f, 0.38f, 0.18f, 0.1f, 0.1f}, rows, 15);
-            paper.paragraph("Times are the designer's guess, rough and without a source until the shop puts its own in their"
-                    + " place. calendar.csv and lists.xlsx have every step with the day on which it must be done at the latest.");
+            paper.paragraph(
+                    "Times are the designer's guess, rough and without a source until the shop puts its own in their"
+                            + " place. calendar.csv and lists.xlsx have every step with the day on which it must be done at the latest.");
             paper.paragraph(RunAnswer.CAUTION);
             return paper.done();
         }

@@ -71,18 +71,41 @@ final class PieceSheets {
         paper.heading("Plies in the order of laying");
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
-                "step", "pattern, issue", "material", "angle", "reference of", "start x, y, z", "m²", "g", "parts", "shear°",
-                "limits", "debulk"));
+                "step",
+                "pattern, issue",
+                "material",
+                "angle",
+                "reference of",
+                "start x, y, z",
+                "m²",
+                "g",
+                "parts",
+                "shear°",
+                "limits",
+                "debulk"));
         List<List<String>> record = new ArrayList<>();
         record.add(List.of(
-                "step", "pattern", "batch and roll", "g", "backing 1", "backing 2", "laid by", "seen by", "time", "out-time left"));
+                "step",
+                "pattern",
+                "batch and roll",
+                "g",
+                "backing 1",
+                "backing 2",
+                "laid by",
+                "seen by",
+                "time",
+                "out-time left"));
         steps.forEach((step, here) -> here.forEach(p -> {
             List<CutPiece> cut = answer.cut(p);
             rows.add(List.of(
                     Integer.toString(step),
                     p.ply().name() + ", " + answer.issue(),
-                    p.ply().role() == LayerRole.CORE ? DrapeAnswer.words(p.ply()) : p.ply().material().name(),
-                    p.ply().role() == LayerRole.PLY ? Math.round(Math.toDegrees(p.ply().angle())) + "°" : "",
+                    p.ply().role() == LayerRole.CORE
+                            ? DrapeAnswer.words(p.ply())
+                            : p.ply().material().name(),
+                    p.ply().role() == LayerRole.PLY
+                            ? Math.round(Math.toDegrees(p.ply().angle())) + "°"
+                            : "",
                     p.ply().zones().isEmpty() ? "" : p.ply().zones().getFirst(),
                     Math.round(1e3 * p.start()[0]) + ", " + Math.round(1e3 * p.start()[1]) + ", "
                             + Math.round(1e3 * p.start()[2]),
@@ -98,18 +121,27 @@ final class PieceSheets {
                     ? List.of(p.ply().name())
                     : cut.stream().map(c -> c.pattern().name()).toList();
             names.forEach(n -> record.add(List.of(
-                    Integer.toString(step), n, "", "", "", p.ply().role() == LayerRole.CORE ? "none" : "", "", "", "", "")));
+                    Integer.toString(step),
+                    n,
+                    "",
+                    "",
+                    "",
+                    p.ply().role() == LayerRole.CORE ? "none" : "",
+                    "",
+                    "",
+                    "",
+                    "")));
         }));
         paper.table(
                 new float[] {0.045f, 0.155f, 0.14f, 0.05f, 0.11f, 0.135f, 0.06f, 0.05f, 0.075f, 0.055f, 0.065f, 0.06f},
                 rows,
                 13);
-        paper.paragraph("L1 edges ± 2 mm; L2 fit and joints, gap at most 2 mm; L3 direction ± 3°, gap at most 2 mm, overlap at"
-                + " most 1 mm; L4 direction ± 5° where it drapes. Laying begins at the start and goes outward along the warp,"
-                + " fibres or ribbon, then to both sides. Patterns carry the issue of this book.");
+        paper.paragraph(
+                "L1 edges ± 2 mm; L2 fit and joints, gap at most 2 mm; L3 direction ± 3°, gap at most 2 mm, overlap at"
+                        + " most 1 mm; L4 direction ± 5° where it drapes. Laying begins at the start and goes outward along the warp,"
+                        + " fibres or ribbon, then to both sides. Patterns carry the issue of this book.");
         paper.heading("Record of laying");
-        paper.table(
-                new float[] {0.05f, 0.16f, 0.15f, 0.07f, 0.08f, 0.08f, 0.11f, 0.11f, 0.09f, 0.1f}, record, 14);
+        paper.table(new float[] {0.05f, 0.16f, 0.15f, 0.07f, 0.08f, 0.08f, 0.11f, 0.11f, 0.09f, 0.1f}, record, 14);
     }
 
     /** Where plies end inside the piece. */
@@ -135,9 +167,10 @@ final class PieceSheets {
                     end.together().isEmpty() ? "" : fixed(1e3 * end.step(), 1, GAP)));
         }
         paper.table(new float[] {0.2f, 0.1f, 0.18f, 0.4f, 0.12f}, rows, 13);
-        paper.paragraph("Where plies end on one line, the first of them laid ends where it is drawn and each later one is stepped"
-                + " back from it by at least 20 times its thickness (common practice, no source); core edges are chamfered, not"
-                + " stepped.");
+        paper.paragraph(
+                "Where plies end on one line, the first of them laid ends where it is drawn and each later one is stepped"
+                        + " back from it by at least 20 times its thickness (common practice, no source); core edges are chamfered, not"
+                        + " stepped.");
     }
 
     /** Witness panels of a piece, one for every material that is cured in it. */
@@ -152,8 +185,7 @@ final class PieceSheets {
         rows.add(List.of("panel", "layup", "size, mm", "tests", "batch", "result"));
         int number = 1;
         for (String material : materials) {
-            rows.add(List.of(
-                    "W" + number++, "8 plies 0° of " + material, "150 × 150", "ISO 14127, ISO 14130", "", ""));
+            rows.add(List.of("W" + number++, "8 plies 0° of " + material, "150 × 150", "ISO 14127, ISO 14130", "", ""));
         }
         if (core) {
             rows.add(List.of("W" + number, "skins, film and core as in the piece", "200 × 200", "ASTM C297", "", ""));

@@ -16,7 +16,6 @@ import tubwright.engine.structure.Tub;
 public record BuiltWork(int number, BuiltComparison comparison) {
     /** What the weighing says of a tub's stiffness. */
     WeighedIn on(Tub tub, Case.Torsion loading) {
-        return new WeighedIn(
-                number, WeighedTub.known(tub, loading, comparison.materials()), comparison.massFactor());
+        return new WeighedIn(number, WeighedTub.known(tub, loading, comparison.materials()), comparison.massFactor());
     }
 }

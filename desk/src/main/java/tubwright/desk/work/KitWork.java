@@ -80,17 +80,10 @@ public final class KitWork {
         PlyMass mass = PlyMass.of(
                 new PlyPlan(laid.mesh(), laid.plies().stream().map(p -> p.ply()).toList()));
         int cures = cures(mass);
-        List<CutPiece> cut = laid.plies().stream()
-                .flatMap(p -> patterns(p, shop))
-                .toList();
+        List<CutPiece> cut =
+                laid.plies().stream().flatMap(p -> patterns(p, shop)).toList();
         return new KitAnswer(
-                tub.name(),
-                stamp,
-                version,
-                mass,
-                kits,
-                cures,
-                BuildWork.build(laid, cut, kits, shop.times(), run));
+                tub.name(), stamp, version, mass, kits, cures, BuildWork.build(laid, cut, kits, shop.times(), run));
     }
 
     /** What a ply is cut as; nothing where it does not lie on the roll, which the nest has said. */

@@ -34,7 +34,8 @@ public final class PackWork {
      * @param run how many tubs from when on
      * @param moves of single patterns to spend on each kit
      */
-    public record Request(TrimWork.Request on, String issue, String date, ShopData shop, BuildWork.Request run, long moves) {}
+    public record Request(
+            TrimWork.Request on, String issue, String date, ShopData shop, BuildWork.Request run, long moves) {}
 
     /** Lays every ply and puts its pattern on a roll. */
     public static PackAnswer pack(Design design, Request request, String version, Workbench.Listener listener)

@@ -97,7 +97,8 @@ class BuiltCommandTest {
                     cell[6] = cell[2].startsWith("lid 02") ? Double.toString(1.2 * Double.parseDouble(cell[5])) : "";
                 }
                 case "piece" -> cell[6] = Double.toString(HEAVY * Double.parseDouble(cell[5]));
-                case "deviation" -> cell[11] = filled.stream().anyMatch(l -> l.startsWith("deviation")) ? "" : "core gap 3 mm";
+                case "deviation" ->
+                    cell[11] = filled.stream().anyMatch(l -> l.startsWith("deviation")) ? "" : "core gap 3 mm";
                 default -> {}
             }
             filled.add(String.join(",", cell));
@@ -115,12 +116,14 @@ class BuiltCommandTest {
         assertTrue(
                 built.out().replaceAll("\\s+", " ").contains("'lid 02' weighs 20.0 % more than planned"), built.out());
         assertTrue(built.out().contains("core gap 3 mm"), built.out());
-        JsonNode answer = JsonMapper.builder()
-                .build()
-                .readTree(Files.readString(folder.resolve("built/tub-1/answer.json")));
+        JsonNode answer =
+                JsonMapper.builder().build().readTree(Files.readString(folder.resolve("built/tub-1/answer.json")));
         assertEquals(HEAVY, answer.path("massFactor").asDouble(), 1e-3);
         assertEquals(
-                HEAVY, answer.path("materials").get(0).path("arealFactor").asDouble(), 1e-3, "the batch goes before the ply");
+                HEAVY,
+                answer.path("materials").get(0).path("arealFactor").asDouble(),
+                1e-3,
+                "the batch goes before the ply");
         assertEquals(1, answer.path("deviations").size());
         assertTrue(Files.exists(folder.resolve("built/tub-1/inputs/back.csv")));
         try (Logbook book = Logbook.open(folder.resolve("runs"))) {
@@ -139,7 +142,11 @@ class BuiltCommandTest {
         assertTrue(none.err().contains("did you mean \"K-0412\""), none.err());
         // Entered again it replaces what stood there.
         assertEquals(0, typed("built", home(), "back.csv", "--tub", "2").code());
-        long lines = typed("built", home()).out().lines().filter(l -> l.contains("as built")).count();
+        long lines = typed("built", home())
+                .out()
+                .lines()
+                .filter(l -> l.contains("as built"))
+                .count();
         assertEquals(2, lines);
     }
 
@@ -171,7 +178,8 @@ class BuiltCommandTest {
         assertTrue(bad.err().contains("bad.csv:2") && bad.err().contains("tray 99"), bad.err());
         assertFalse(Files.exists(folder.resolve("built/tub-3")));
         assertFalse(typed("built", home()).out().contains("Tub 3"));
-        Typed noPack = typed("built", home(), "back.csv", "--pack", folder.resolve("nowhere").toString());
+        Typed noPack = typed(
+                "built", home(), "back.csv", "--pack", folder.resolve("nowhere").toString());
         assertTrue(noPack.err().contains("tubwright pack"), noPack.err());
         assertTrue(typed("built", home(), "back.csv", "--tub", "0").err().contains("counted from 1"));
     }

@@ -155,7 +155,8 @@ class PackCommandTest {
                 }
             }
         }
-        try (java.util.zip.ZipFile book = new java.util.zip.ZipFile(pack.resolve("lists.xlsx").toFile())) {
+        try (java.util.zip.ZipFile book =
+                new java.util.zip.ZipFile(pack.resolve("lists.xlsx").toFile())) {
             for (int sheet = 1; sheet <= 4; sheet++) {
                 String xml = new String(
                         book.getInputStream(book.getEntry("xl/worksheets/sheet" + sheet + ".xml"))

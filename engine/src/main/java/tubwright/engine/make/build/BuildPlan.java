@@ -56,10 +56,7 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
             maker.tub(pieces, finish, tub, tubs);
         }
         Schedule schedule = Schedule.of(
-                maker.activities,
-                Map.of(TEAM, shop.teams(), OVEN, shop.autoclaves()),
-                shop.calendar(),
-                begin);
+                maker.activities, Map.of(TEAM, shop.teams(), OVEN, shop.autoclaves()), shop.calendar(), begin);
         return new BuildPlan(tubs, schedule, times.learning().si());
     }
 
@@ -118,8 +115,21 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
 
     private static final class Maker {
         static final List<String> STEPS = List.of(
-                "ordering", "pattern", "mould", "test panels", "cutting", "laying", "debulking", "bagging", "autoclave",
-                "demoulding", "trimming and inserts", "inspection", "bonding", "last look", "delivery");
+                "ordering",
+                "pattern",
+                "mould",
+                "test panels",
+                "cutting",
+                "laying",
+                "debulking",
+                "bagging",
+                "autoclave",
+                "demoulding",
+                "trimming and inserts",
+                "inspection",
+                "bonding",
+                "last look",
+                "delivery");
 
         final List<Activity> activities = new ArrayList<>();
         private final BuildShop shop;
@@ -131,24 +141,75 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
         }
 
         void once(List<PieceWork> pieces) {
-            add("material arrives", "ordering", "supplier", 0, Clock.WAITING, shop.time("wait for material"), 0, "",
-                    List.of(), shop.source("wait for material"));
+            add(
+                    "material arrives",
+                    "ordering",
+                    "supplier",
+                    0,
+                    Clock.WAITING,
+                    shop.time("wait for material"),
+                    0,
+                    "",
+                    List.of(),
+                    shop.source("wait for material"));
             for (PieceWork p : pieces) {
-                hands("pattern of " + p.piece(), "pattern", p.piece(), 0,
+                hands(
+                        "pattern of " + p.piece(),
+                        "pattern",
+                        p.piece(),
+                        0,
                         shop.time("pattern each") + p.area() / shop.time("pattern area per time"),
-                        List.of(), shop.source("pattern each"));
-                hands("mould of " + p.piece() + " laid", "mould", p.piece(), 0,
+                        List.of(),
+                        shop.source("pattern each"));
+                hands(
+                        "mould of " + p.piece() + " laid",
+                        "mould",
+                        p.piece(),
+                        0,
                         shop.time("mould each") + p.area() / shop.time("mould area per time"),
-                        List.of("pattern of " + p.piece()), shop.source("mould each"));
-                add("mould of " + p.piece() + " cured", "mould", "autoclave", 0, Clock.OVEN, shop.time("mould cure"), 0,
-                        OVEN, List.of("mould of " + p.piece() + " laid"), shop.source("mould cure"));
+                        List.of("pattern of " + p.piece()),
+                        shop.source("mould each"));
+                add(
+                        "mould of " + p.piece() + " cured",
+                        "mould",
+                        "autoclave",
+                        0,
+                        Clock.OVEN,
+                        shop.time("mould cure"),
+                        0,
+                        OVEN,
+                        List.of("mould of " + p.piece() + " laid"),
+                        shop.source("mould cure"));
             }
-            hands("test panels laid", "test panels", "test panels", 0, shop.time("laying test panels"),
-                    List.of("material arrives"), shop.source("laying test panels"));
-            add("test panels cured", "test panels", "autoclave", 0, Clock.OVEN, times.autoclave().si(), 0, OVEN,
-                    List.of("test panels laid"), times.autoclave().provenance().toString());
-            add("test panels tested", "test panels", "test panels", 0, Clock.WAITING,
-                    shop.time("wait for test panels"), 0, "", List.of("test panels cured"),
+            hands(
+                    "test panels laid",
+                    "test panels",
+                    "test panels",
+                    0,
+                    shop.time("laying test panels"),
+                    List.of("material arrives"),
+                    shop.source("laying test panels"));
+            add(
+                    "test panels cured",
+                    "test panels",
+                    "autoclave",
+                    0,
+                    Clock.OVEN,
+                    times.autoclave().si(),
+                    0,
+                    OVEN,
+                    List.of("test panels laid"),
+                    times.autoclave().provenance().toString());
+            add(
+                    "test panels tested",
+                    "test panels",
+                    "test panels",
+                    0,
+                    Clock.WAITING,
+                    shop.time("wait for test panels"),
+                    0,
+                    "",
+                    List.of("test panels cured"),
                     shop.source("wait for test panels"));
         }
 
@@ -163,27 +224,71 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
             }
             for (PieceWork p : pieces) {
                 String name = p.piece() + of;
-                hands(name + " out of its mould", "demoulding", p.piece(), tub,
+                hands(
+                        name + " out of its mould",
+                        "demoulding",
+                        p.piece(),
+                        tub,
                         learned * p.stages().size() * times.demoulding().si(),
                         List.of(name + ": " + p.stages().getLast().name() + " cured"),
                         times.demoulding().provenance().toString());
-                hands(name + " trimmed", "trimming and inserts", "trimming", tub,
-                        learned * (shop.time("trimming each") + holes), List.of(name + " out of its mould"),
+                hands(
+                        name + " trimmed",
+                        "trimming and inserts",
+                        "trimming",
+                        tub,
+                        learned * (shop.time("trimming each") + holes),
+                        List.of(name + " out of its mould"),
                         shop.source("trimming each"));
-                hands(name + " inspected", "inspection", "trimming", tub, learned * shop.time("inspection each"),
-                        List.of(name + " trimmed"), shop.source("inspection each"));
+                hands(
+                        name + " inspected",
+                        "inspection",
+                        "trimming",
+                        tub,
+                        learned * shop.time("inspection each"),
+                        List.of(name + " trimmed"),
+                        shop.source("inspection each"));
                 ready.add(name + " inspected");
             }
             String whole = tubs == 1 ? "tub" : "tub " + tub;
-            hands(whole + " bonded", "bonding", "bonding", tub,
-                    learned * Math.max(1, finish.joints) * shop.time("bond line each"), ready,
+            hands(
+                    whole + " bonded",
+                    "bonding",
+                    "bonding",
+                    tub,
+                    learned * Math.max(1, finish.joints) * shop.time("bond line each"),
+                    ready,
                     shop.source("bond line each"));
-            add(whole + ": adhesive cured", "bonding", "bonding", tub, Clock.WAITING, shop.time("wait for adhesive"), 0,
-                    "", List.of(whole + " bonded"), shop.source("wait for adhesive"));
-            hands(whole + " looked over", "last look", "bonding", tub, learned * shop.time("last look"),
-                    List.of(whole + ": adhesive cured"), shop.source("last look"));
-            add(whole + " delivered", "delivery", "bonding", tub, Clock.WAITING, shop.time("wait for delivery"), 0, "",
-                    List.of(whole + " looked over"), shop.source("wait for delivery"));
+            add(
+                    whole + ": adhesive cured",
+                    "bonding",
+                    "bonding",
+                    tub,
+                    Clock.WAITING,
+                    shop.time("wait for adhesive"),
+                    0,
+                    "",
+                    List.of(whole + " bonded"),
+                    shop.source("wait for adhesive"));
+            hands(
+                    whole + " looked over",
+                    "last look",
+                    "bonding",
+                    tub,
+                    learned * shop.time("last look"),
+                    List.of(whole + ": adhesive cured"),
+                    shop.source("last look"));
+            add(
+                    whole + " delivered",
+                    "delivery",
+                    "bonding",
+                    tub,
+                    Clock.WAITING,
+                    shop.time("wait for delivery"),
+                    0,
+                    "",
+                    List.of(whole + " looked over"),
+                    shop.source("wait for delivery"));
         }
 
         /** Pieces that go into the autoclave together: those of as many cures, in their order. */
@@ -203,8 +308,14 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
         /** From kit to last cure of pieces that are cured together. */
         private void load(List<PieceWork> load, double learned, String of, String before, int tub) {
             for (PieceWork p : load) {
-                hands("kit of " + p.piece() + of, "cutting", "cutting", tub, learned * p.cutting(),
-                        List.of("material arrives"), times.cutRate().provenance().toString());
+                hands(
+                        "kit of " + p.piece() + of,
+                        "cutting",
+                        "cutting",
+                        tub,
+                        learned * p.cutting(),
+                        List.of("material arrives"),
+                        times.cutRate().provenance().toString());
             }
             int stages = load.getFirst().stages().size();
             for (int s = 0; s < stages; s++) {
@@ -222,23 +333,60 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
                         needs.add(name + of + ": " + p.stages().get(s - 1).name() + " cured");
                     }
                     String what = name + of + ": " + stage.name();
-                    double debulks = Math.ceil(stage.plies() / times.debulkEvery().si());
-                    hands(what + " laid", "laying", name, tub, learned * stage.laying(), needs,
+                    double debulks =
+                            Math.ceil(stage.plies() / times.debulkEvery().si());
+                    hands(
+                            what + " laid",
+                            "laying",
+                            name,
+                            tub,
+                            learned * stage.laying(),
+                            needs,
                             times.clothRate().provenance().toString());
-                    hands(what + " debulked", "debulking", name, tub, learned * debulks * times.debulk().si(),
-                            List.of(what + " laid"), times.debulk().provenance().toString());
-                    hands(what + " bagged", "bagging", name, tub, learned * times.bagging().si(),
-                            List.of(what + " debulked"), times.bagging().provenance().toString());
+                    hands(
+                            what + " debulked",
+                            "debulking",
+                            name,
+                            tub,
+                            learned * debulks * times.debulk().si(),
+                            List.of(what + " laid"),
+                            times.debulk().provenance().toString());
+                    hands(
+                            what + " bagged",
+                            "bagging",
+                            name,
+                            tub,
+                            learned * times.bagging().si(),
+                            List.of(what + " debulked"),
+                            times.bagging().provenance().toString());
                     bagged.add(what + " bagged");
                 }
                 String run = "cure of " + load.getFirst().piece()
                         + (load.size() > 1 ? " and " + (load.size() - 1) + " more" : "") + of + ": "
                         + load.getFirst().stages().get(s).name();
-                add(run, "autoclave", "autoclave", tub, Clock.OVEN, times.autoclave().si(), 0, OVEN, bagged,
+                add(
+                        run,
+                        "autoclave",
+                        "autoclave",
+                        tub,
+                        Clock.OVEN,
+                        times.autoclave().si(),
+                        0,
+                        OVEN,
+                        bagged,
                         times.autoclave().provenance().toString());
                 for (PieceWork p : load) {
-                    add(p.piece() + of + ": " + p.stages().get(s).name() + " cured", "autoclave", p.piece(), tub,
-                            Clock.WAITING, 0, 0, "", List.of(run), times.autoclave().provenance().toString());
+                    add(
+                            p.piece() + of + ": " + p.stages().get(s).name() + " cured",
+                            "autoclave",
+                            p.piece(),
+                            tub,
+                            Clock.WAITING,
+                            0,
+                            0,
+                            "",
+                            List.of(run),
+                            times.autoclave().provenance().toString());
                 }
             }
         }
@@ -270,7 +418,9 @@ public record BuildPlan(int tubs, Schedule schedule, double learning) {
                 efforts(1).entrySet().stream()
                         .filter(e -> e.getValue().work() + e.getValue().oven() > 0)
                         .map(e -> new Hours.Step(
-                                e.getKey(), e.getValue().work() + e.getValue().oven(), e.getValue().source()))
+                                e.getKey(),
+                                e.getValue().work() + e.getValue().oven(),
+                                e.getValue().source()))
                         .toList(),
                 learning);
     }

@@ -107,8 +107,8 @@ public record BuildShop(
         if (!(shift > 0 && shift * shifts <= 86_400 && first >= 0 && first < 86_400)) {
             throw calendar.fault("all shifts together must fit into a day of 24 h and begin within it");
         }
-        WorkCalendar works = new WorkCalendar(
-                days(calendar), LocalTime.ofSecondOfDay((long) first), shift * shifts, off(calendar));
+        WorkCalendar works =
+                new WorkCalendar(days(calendar), LocalTime.ofSecondOfDay((long) first), shift * shifts, off(calendar));
         int teams = whole(calendar, values, "teams", 50);
         int people = whole(calendar, values, "people in a team", 20);
         int autoclaves = whole(calendar, values, "autoclaves", 20);
@@ -134,8 +134,8 @@ public record BuildShop(
             Entry entry, List<String> names, Dimension dimension, Map<String, PropertyValue> into, String prefix) {
         Entry values = entry.inside("values");
         for (String name : names) {
-            PropertyValue value = entry.value(
-                    values, name, name.endsWith("area per time") ? Dimension.AREA_RATE : dimension);
+            PropertyValue value =
+                    entry.value(values, name, name.endsWith("area per time") ? Dimension.AREA_RATE : dimension);
             if (!(value.si() >= 0) || name.endsWith("area per time") && value.si() == 0) {
                 throw entry.fault("'" + name + "' is " + value.si() + "; it cannot be less than nothing");
             }

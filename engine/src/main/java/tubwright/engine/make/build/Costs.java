@@ -52,9 +52,8 @@ public record Costs(String currency, List<Line> once, List<List<Line>> tubs) {
         once.add(stuff("pattern material", area, "m²", shop, "pattern per m²"));
         once.add(stuff("mould material", area, "m²", shop, "mould per m²"));
         once.add(stuff("testing of panels", 1, "lot", shop, "test panels"));
-        double cured = pieces.stream()
-                .mapToDouble(p -> p.area() * p.stages().size())
-                .sum();
+        double cured =
+                pieces.stream().mapToDouble(p -> p.area() * p.stages().size()).sum();
         List<List<Line>> tubs = new ArrayList<>();
         for (int tub = 1; tub <= plan.tubs(); tub++) {
             List<Line> lines = new ArrayList<>(steps(plan.efforts(tub), shop));

@@ -44,10 +44,12 @@ public record PieceWork(String piece, double area, double cutting, List<Stage> s
      */
     public static List<PieceWork> of(LaidTub laid, List<CutPiece> cut, ShopData.Times times) {
         Map<String, List<DrapedPly>> byPiece = new LinkedHashMap<>();
-        laid.plies().forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), _ -> new ArrayList<>())
-                .add(p));
+        laid.plies()
+                .forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), _ -> new ArrayList<>())
+                        .add(p));
         Map<DrapedPly, List<CutPiece>> patterns = new java.util.IdentityHashMap<>();
-        cut.forEach(c -> patterns.computeIfAbsent(c.ply(), _ -> new ArrayList<>()).add(c));
+        cut.forEach(
+                c -> patterns.computeIfAbsent(c.ply(), _ -> new ArrayList<>()).add(c));
         return byPiece.entrySet().stream()
                 .map(e -> of(e.getKey(), e.getValue(), laid.mesh(), patterns, times))
                 .toList();
@@ -82,16 +84,20 @@ public record PieceWork(String piece, double area, double cutting, List<Stage> s
                 .orElse(Integer.MAX_VALUE);
         for (DrapedPly ply : plies) {
             int step = ply.ply().sequence();
-            int stage = !sandwich ? 0 : ply.ply().role() != LayerRole.PLY ? 1 : step < firstCore ? 0 : step > lastCore ? 2 : 1;
+            int stage = !sandwich
+                    ? 0
+                    : ply.ply().role() != LayerRole.PLY ? 1 : step < firstCore ? 0 : step > lastCore ? 2 : 1;
             List<CutPiece> own = patterns.getOrDefault(ply, List.of());
             for (CutPiece each : own) {
                 cutting += Hours.cutting(each.pattern(), times);
-                laying[stage] += Hours.laying(ply.ply().material(), each.pattern().area(), times);
+                laying[stage] +=
+                        Hours.laying(ply.ply().material(), each.pattern().area(), times);
                 count[stage]++;
             }
             if (own.isEmpty()) {
                 cutting += times.cutEach().si();
-                laying[stage] += Hours.laying(ply.ply().material(), ply.figures().area(), times);
+                laying[stage] +=
+                        Hours.laying(ply.ply().material(), ply.figures().area(), times);
                 count[stage]++;
             }
         }

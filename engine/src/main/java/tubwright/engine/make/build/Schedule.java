@@ -161,10 +161,9 @@ public record Schedule(LocalDateTime begin, List<Placed> placed, List<Integer> l
                 if (done[a] || !needs.get(a).stream().allMatch(b -> done[b])) {
                     continue;
                 }
-                LocalDateTime ready = free(needs.get(a), last.get(activities.get(a).uses()), begin, finish);
-                if (next < 0
-                        || ready.isBefore(earliest)
-                        || ready.equals(earliest) && tail[a] > tail[next]) {
+                LocalDateTime ready =
+                        free(needs.get(a), last.get(activities.get(a).uses()), begin, finish);
+                if (next < 0 || ready.isBefore(earliest) || ready.equals(earliest) && tail[a] > tail[next]) {
                     next = a;
                     earliest = ready;
                 }
@@ -192,8 +191,7 @@ public record Schedule(LocalDateTime begin, List<Placed> placed, List<Integer> l
         return sequence;
     }
 
-    private static LocalDateTime free(
-            List<Integer> needs, int[] unit, LocalDateTime begin, LocalDateTime[] finish) {
+    private static LocalDateTime free(List<Integer> needs, int[] unit, LocalDateTime begin, LocalDateTime[] finish) {
         LocalDateTime ready = begin;
         for (int b : needs) {
             ready = finish[b].isAfter(ready) ? finish[b] : ready;
@@ -226,9 +224,8 @@ public record Schedule(LocalDateTime begin, List<Placed> placed, List<Integer> l
             List<Integer> sequence,
             WorkCalendar calendar,
             LocalDateTime[] finish) {
-        LocalDateTime end = java.util.Arrays.stream(finish)
-                .max(LocalDateTime::compareTo)
-                .orElseThrow();
+        LocalDateTime end =
+                java.util.Arrays.stream(finish).max(LocalDateTime::compareTo).orElseThrow();
         LocalDateTime[] latest = new LocalDateTime[finish.length];
         java.util.Arrays.fill(latest, end);
         for (int i = sequence.size() - 1; i >= 0; i--) {

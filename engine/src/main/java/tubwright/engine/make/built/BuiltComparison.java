@@ -65,7 +65,8 @@ public record BuiltComparison(
      * @param thickness measured over planned, if it was
      * @param plies made of it
      */
-    public record Batch(String name, String material, OptionalDouble areal, OptionalDouble thickness, List<String> plies) {
+    public record Batch(
+            String name, String material, OptionalDouble areal, OptionalDouble thickness, List<String> plies) {
         public Batch {
             plies = List.copyOf(plies);
         }
@@ -145,7 +146,8 @@ public record BuiltComparison(
                 }
                 Line planned = patterns.get(line.pattern());
                 if (!line.material().isEmpty() && !line.material().equals(planned.material())) {
-                    beyond.add("'" + line.pattern() + "' is of " + line.material() + " instead of " + planned.material());
+                    beyond.add(
+                            "'" + line.pattern() + "' is of " + line.material() + " instead of " + planned.material());
                 }
                 if (!line.batch().isEmpty()) {
                     known(line, line.batch(), byBatch.keySet(), "batch");
@@ -157,8 +159,13 @@ public record BuiltComparison(
                     batchOf.put(line.pattern(), line.batch());
                     used.computeIfAbsent(line.batch(), _ -> new ArrayList<>()).add(line.pattern());
                 }
-                line.mass().ifPresent(m -> plies.add(within(new Weighed(
-                        line.pattern(), planned.material(), line.batch(), planned.planned().orElse(Double.NaN), m))));
+                line.mass()
+                        .ifPresent(m -> plies.add(within(new Weighed(
+                                line.pattern(),
+                                planned.material(),
+                                line.batch(),
+                                planned.planned().orElse(Double.NaN),
+                                m))));
             }
             List<Weighed> weighed = new ArrayList<>();
             Set<String> weighedPieces = new LinkedHashSet<>();
@@ -167,8 +174,13 @@ public record BuiltComparison(
                     throw fault(line, "'" + line.piece() + "' is there twice");
                 }
                 known(line, line.piece(), pieces.keySet(), "piece");
-                line.mass().ifPresent(m -> weighed.add(within(new Weighed(
-                        line.piece(), "", "", pieces.get(line.piece()).planned().orElse(Double.NaN), m))));
+                line.mass()
+                        .ifPresent(m -> weighed.add(within(new Weighed(
+                                line.piece(),
+                                "",
+                                "",
+                                pieces.get(line.piece()).planned().orElse(Double.NaN),
+                                m))));
             }
             Optional<Weighed> tub = built.of(Kind.TUB).stream()
                     .filter(l -> l.mass().isPresent())
@@ -189,8 +201,7 @@ public record BuiltComparison(
             List<String> without = patterns.keySet().stream()
                     .filter(p -> !batchOf.containsKey(p))
                     .toList();
-            return new BuiltComparison(
-                    plies, weighed, tub, batches, factors(plies, batches, batchOf), beyond, without);
+            return new BuiltComparison(plies, weighed, tub, batches, factors(plies, batches, batchOf), beyond, without);
         }
 
         private Map<String, Batch> batches(Map<String, List<Line>> byBatch, Map<String, List<String>> used) {
@@ -207,11 +218,14 @@ public record BuiltComparison(
                     }
                     Line planned = planned(line);
                     if (line.areal().isPresent() && planned.plannedAreal().isPresent()) {
-                        areal += line.areal().getAsDouble() / planned.plannedAreal().getAsDouble();
+                        areal += line.areal().getAsDouble()
+                                / planned.plannedAreal().getAsDouble();
                         areals++;
                     }
-                    if (line.thickness().isPresent() && planned.plannedThickness().isPresent()) {
-                        thickness += line.thickness().getAsDouble() / planned.plannedThickness().getAsDouble();
+                    if (line.thickness().isPresent()
+                            && planned.plannedThickness().isPresent()) {
+                        thickness += line.thickness().getAsDouble()
+                                / planned.plannedThickness().getAsDouble();
                         thicknesses++;
                     }
                 }
@@ -222,9 +236,11 @@ public record BuiltComparison(
                         thicknesses > 0 ? OptionalDouble.of(thickness / thicknesses) : OptionalDouble.empty(),
                         used.getOrDefault(name, List.of()));
                 batch.areal()
-                        .ifPresent(f -> beyond("batch " + name + " of " + material + " weighs", f, LIMIT, " a square metre"));
+                        .ifPresent(f ->
+                                beyond("batch " + name + " of " + material + " weighs", f, LIMIT, " a square metre"));
                 batch.thickness()
-                        .ifPresent(f -> beyond("batch " + name + " of " + material + " cures", f, THICKNESS, " in thickness"));
+                        .ifPresent(f ->
+                                beyond("batch " + name + " of " + material + " cures", f, THICKNESS, " in thickness"));
                 result.put(name, batch);
             });
             return result;
@@ -234,12 +250,15 @@ public record BuiltComparison(
         private Line planned(Line line) {
             return plan.of(Kind.BATCH).stream()
                     .filter(p -> p.material().equals(line.material()))
-                    .min(java.util.Comparator.comparingDouble(p -> line.thickness().isPresent()
-                                    && p.plannedThickness().isPresent()
-                            ? Math.abs(p.plannedThickness().getAsDouble() - line.thickness().getAsDouble())
-                            : line.areal().isPresent() && p.plannedAreal().isPresent()
-                                    ? Math.abs(p.plannedAreal().getAsDouble() - line.areal().getAsDouble())
-                                    : 0))
+                    .min(java.util.Comparator.comparingDouble(p ->
+                            line.thickness().isPresent() && p.plannedThickness().isPresent()
+                                    ? Math.abs(p.plannedThickness().getAsDouble()
+                                            - line.thickness().getAsDouble())
+                                    : line.areal().isPresent()
+                                                    && p.plannedAreal().isPresent()
+                                            ? Math.abs(p.plannedAreal().getAsDouble()
+                                                    - line.areal().getAsDouble())
+                                            : 0))
                     .orElse(line);
         }
 
@@ -273,7 +292,12 @@ public record BuiltComparison(
         }
 
         private Weighed within(Weighed w) {
-            beyond("'" + w.name() + "' weighs", w.mass() / w.planned(), LIMIT, " more than planned", " less than planned");
+            beyond(
+                    "'" + w.name() + "' weighs",
+                    w.mass() / w.planned(),
+                    LIMIT,
+                    " more than planned",
+                    " less than planned");
             return w;
         }
 
@@ -283,16 +307,19 @@ public record BuiltComparison(
 
         private void beyond(String what, double factor, double limit, String more, String less) {
             if (Math.abs(factor - 1) > limit) {
-                beyond.add(what + " " + Math.round(1000 * Math.abs(factor - 1)) / 10.0 + " %" + (factor > 1 ? more : less)
-                        + "; the limit is " + Math.round(100 * limit) + " %");
+                beyond.add(what + " " + Math.round(1000 * Math.abs(factor - 1)) / 10.0 + " %"
+                        + (factor > 1 ? more : less) + "; the limit is " + Math.round(100 * limit) + " %");
             }
         }
 
         private void known(Line line, String name, Set<String> names, String what) {
             if (!names.contains(name)) {
-                throw fault(line, (name.isEmpty() ? "the " + what + " is missing" : "no " + what + " is called '" + name + "'")
-                        + NearestName.of(name, names).map(n -> "; did you mean '" + n + "'?")
-                                .orElse(what.equals("batch") ? "; give it a line of kind batch first" : ""));
+                throw fault(
+                        line,
+                        (name.isEmpty() ? "the " + what + " is missing" : "no " + what + " is called '" + name + "'")
+                                + NearestName.of(name, names)
+                                        .map(n -> "; did you mean '" + n + "'?")
+                                        .orElse(what.equals("batch") ? "; give it a line of kind batch first" : ""));
             }
         }
 

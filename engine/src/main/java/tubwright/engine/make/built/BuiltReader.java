@@ -66,8 +66,10 @@ public final class BuiltReader {
                 heads(cells, number);
             } else {
                 if (cells.size() != columns.size()) {
-                    throw fault(number, cells.size() + " cells under " + columns.size()
-                            + " headings; a comma inside words wants the words in quotes");
+                    throw fault(
+                            number,
+                            cells.size() + " cells under " + columns.size()
+                                    + " headings; a comma inside words wants the words in quotes");
                 }
                 lines.add(line(cells, number));
                 issue = issue.isEmpty() ? word(cells, "issue") : issue;
@@ -89,9 +91,12 @@ public final class BuiltReader {
             if (dimension == null && !WORDS.contains(name)) {
                 List<String> known = new ArrayList<>(WORDS);
                 known.addAll(NUMBERS.keySet());
-                throw fault(number, "no column is called '" + name + "'"
-                        + NearestName.of(name, known).map(n -> "; did you mean '" + n + "'?").orElse("; there are "
-                                + String.join(", ", known)));
+                throw fault(
+                        number,
+                        "no column is called '" + name + "'"
+                                + NearestName.of(name, known)
+                                        .map(n -> "; did you mean '" + n + "'?")
+                                        .orElse("; there are " + String.join(", ", known)));
             }
             if (columns.put(name, columns.size()) != null) {
                 throw fault(number, "the column '" + name + "' is there twice");
@@ -128,8 +133,14 @@ public final class BuiltReader {
         Kind kind = Arrays.stream(Kind.values())
                 .filter(k -> k.word().equals(word.toLowerCase(java.util.Locale.ROOT)))
                 .findFirst()
-                .orElseThrow(() -> fault(number, "'" + word + "' is no kind of line; there are "
-                        + String.join(", ", Arrays.stream(Kind.values()).map(Kind::word).toList())));
+                .orElseThrow(() -> fault(
+                        number,
+                        "'" + word + "' is no kind of line; there are "
+                                + String.join(
+                                        ", ",
+                                        Arrays.stream(Kind.values())
+                                                .map(Kind::word)
+                                                .toList())));
         return new BuiltTub.Line(
                 number,
                 kind,
@@ -164,8 +175,10 @@ public final class BuiltReader {
             throw fault(number, "'" + cell + "' under '" + name + "' is no number; the unit stands in the heading");
         }
         if (!(value > 0) || Double.isInfinite(value)) {
-            throw fault(number, "'" + cell + "' under '" + name + "': nothing weighs or measures that; leave the cell empty"
-                    + " where nothing was measured");
+            throw fault(
+                    number,
+                    "'" + cell + "' under '" + name + "': nothing weighs or measures that; leave the cell empty"
+                            + " where nothing was measured");
         }
         return OptionalDouble.of(units.get(name).toSi(value));
     }

@@ -45,8 +45,10 @@ class BuildPlanTest {
                     chain.get(i - 1).finish(), chain.get(i).start());
             assertTrue(gap >= 0 && gap <= 64, "at most a weekend between two steps of the chain: " + gap + " h");
         }
-        plan.schedule().placed().forEach(p -> assertTrue(
-                !p.finish().isAfter(p.latestFinish()), p.activity().name()));
+        plan.schedule()
+                .placed()
+                .forEach(p -> assertTrue(
+                        !p.finish().isAfter(p.latestFinish()), p.activity().name()));
     }
 
     @Test
@@ -61,7 +63,10 @@ class BuildPlanTest {
 
     @Test
     void piecesOfAsManyCuresShareARun() {
-        List<PieceWork> three = List.of(PIECES.get(0), PIECES.get(1), new PieceWork("wall", 0.2, 900, PIECES.get(1).stages()));
+        List<PieceWork> three = List.of(
+                PIECES.get(0),
+                PIECES.get(1),
+                new PieceWork("wall", 0.2, 900, PIECES.get(1).stages()));
         BuildPlan plan = BuildPlan.of(three, new BuildPlan.Finish(0, 2), TIMES, SHOP, 1, BEGIN);
         assertEquals(4 * TIMES.autoclave().si(), plan.oven(1), 1e-9, "lid and wall together");
     }
@@ -81,7 +86,8 @@ class BuildPlanTest {
     void costsAreHoursAndKilogramsTimesStatedPrices() {
         BuildPlan plan = plan(2);
         Costs costs = Costs.of(plan, PIECES, List.of(), SHOP);
-        double work = costs.tubs().getFirst().stream().mapToDouble(Costs.Line::work).sum();
+        double work =
+                costs.tubs().getFirst().stream().mapToDouble(Costs.Line::work).sum();
         assertEquals(plan.work(1), work, 1e-6);
         double labour = work / 3600 * SHOP.price("work per hour");
         double oven = plan.oven(1) / 3600 * SHOP.price("autoclave per hour");
@@ -92,7 +98,9 @@ class BuildPlanTest {
                 1e-6);
         assertEquals(
                 costs.whole(),
-                Costs.sum(costs.once()) + Costs.sum(costs.tubs().get(0)) + Costs.sum(costs.tubs().get(1)),
+                Costs.sum(costs.once())
+                        + Costs.sum(costs.tubs().get(0))
+                        + Costs.sum(costs.tubs().get(1)),
                 1e-9);
         costs.once().forEach(l -> assertTrue(l.rule().contains("no source"), l.rule()));
     }

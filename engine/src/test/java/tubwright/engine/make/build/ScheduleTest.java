@@ -65,7 +65,10 @@ class ScheduleTest {
             assertEquals(row[5], hours(p.latestStart()), what);
         }
         assertEquals(
-                path, String.join(" ", schedule.chain().stream().map(p -> p.activity().name()).toList()));
+                path,
+                String.join(
+                        " ",
+                        schedule.chain().stream().map(p -> p.activity().name()).toList()));
     }
 
     private static double hours(LocalDateTime at) {
@@ -115,9 +118,20 @@ class ScheduleTest {
     @Test
     void aHouseOfATextbookTakesItsFortyFourWeeks() {
         String[][] rows = {
-            {"A", "2"}, {"B", "4", "A"}, {"C", "10", "B"}, {"D", "6", "C"}, {"E", "4", "C"}, {"F", "5", "E"},
-            {"G", "7", "D"}, {"H", "9", "E", "G"}, {"I", "7", "C"}, {"J", "8", "F", "I"}, {"K", "4", "J"},
-            {"L", "5", "J"}, {"M", "2", "H"}, {"N", "6", "K", "L"}
+            {"A", "2"},
+            {"B", "4", "A"},
+            {"C", "10", "B"},
+            {"D", "6", "C"},
+            {"E", "4", "C"},
+            {"F", "5", "E"},
+            {"G", "7", "D"},
+            {"H", "9", "E", "G"},
+            {"I", "7", "C"},
+            {"J", "8", "F", "I"},
+            {"K", "4", "J"},
+            {"L", "5", "J"},
+            {"M", "2", "H"},
+            {"N", "6", "K", "L"}
         };
         Schedule schedule = Schedule.of(
                 Arrays.stream(rows)
@@ -135,7 +149,9 @@ class ScheduleTest {
                 .equal("longest path, weeks", 44, hours(schedule.end()), 0);
         assertEquals(
                 "A B C E F J L N",
-                String.join(" ", schedule.chain().stream().map(p -> p.activity().name()).toList()));
+                String.join(
+                        " ",
+                        schedule.chain().stream().map(p -> p.activity().name()).toList()));
     }
 
     /** Unit and cumulative factors as printed in tables of learning curves. */
@@ -198,8 +214,7 @@ class ScheduleTest {
 
     @Test
     void whatCannotBeDoneIsRefused() {
-        List<Activity> circle =
-                List.of(activity("a", Clock.HANDS, 1, "", "b"), activity("b", Clock.HANDS, 1, "", "a"));
+        List<Activity> circle = List.of(activity("a", Clock.HANDS, 1, "", "b"), activity("b", Clock.HANDS, 1, "", "a"));
         String circular = assertThrows(
                         IllegalArgumentException.class, () -> Schedule.of(circle, Map.of(), WEEK, MONDAY))
                 .getMessage();

@@ -62,7 +62,8 @@ class BuiltComparisonTest {
         assertEquals(1, c.materials().get("cloth").known(), 1e-12);
         assertTrue(!c.materials().containsKey("comb"), "nobody weighed the core");
         String beyond = String.join("\n", c.beyond());
-        assertTrue(beyond.contains("'tray 02' weighs 10.0 % more") && beyond.contains("'tray' weighs 6.7 % more"), beyond);
+        assertTrue(
+                beyond.contains("'tray 02' weighs 10.0 % more") && beyond.contains("'tray' weighs 6.7 % more"), beyond);
         assertTrue(!beyond.contains("tray 01"), beyond);
     }
 
@@ -73,7 +74,9 @@ class BuiltComparisonTest {
                 batch,,C1,comb
                 ply,tray 01,C1,
                 """);
-        assertTrue(c.beyond().getFirst().contains("batch C1, which is comb and not cloth"), c.beyond().toString());
+        assertTrue(
+                c.beyond().getFirst().contains("batch C1, which is comb and not cloth"),
+                c.beyond().toString());
     }
 
     @Test
@@ -116,8 +119,8 @@ class BuiltComparisonTest {
                 .findFirst()
                 .orElseThrow();
         // Half of it was weighed, and that 6 % over.
-        List<WeighedTub.Known> known =
-                WeighedTub.known(tub, loading, Map.of("pw-t650-976", new Factor(1.06, 0.5), "nobody has it", new Factor(2, 1)));
+        List<WeighedTub.Known> known = WeighedTub.known(
+                tub, loading, Map.of("pw-t650-976", new Factor(1.06, 0.5), "nobody has it", new Factor(2, 1)));
         assertEquals(1, known.size());
         assertEquals(1.03, known.getFirst().factor(), 1e-12);
         Tub weighed = WeighedTub.of(tub, loading, known);
@@ -129,7 +132,10 @@ class BuiltComparisonTest {
                     boolean cloth = ply.name().equals("pw-t650-976");
                     cloths += cloth ? 1 : 0;
                     assertEquals(
-                            (cloth ? 1.03 : 1) * ply.elasticity().e1(), heavier.elasticity().e1(), 1, ply.name());
+                            (cloth ? 1.03 : 1) * ply.elasticity().e1(),
+                            heavier.elasticity().e1(),
+                            1,
+                            ply.name());
                 }
             }
         }

@@ -86,7 +86,7 @@ final class BuiltForm {
                 pattern,
                 of.ply().material().name(),
                 "",
-                fixed(1e3 * mass, 1, ""),
+                grams(mass),
                 "",
                 "",
                 "",
@@ -97,6 +97,11 @@ final class BuiltForm {
     }
 
     private static List<String> line(String kind, String piece, double mass) {
-        return List.of(kind, piece, "", "", "", fixed(1e3 * mass, 1, ""), "", "", "", "", "", "", "");
+        return List.of(kind, piece, "", "", "", grams(mass), "", "", "", "", "", "", "");
+    }
+
+    /** A crumb that no scales show has no planned mass. */
+    private static String grams(double mass) {
+        return 1e3 * mass < 0.05 ? "" : fixed(1e3 * mass, 1, "");
     }
 }

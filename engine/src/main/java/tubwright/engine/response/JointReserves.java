@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import tubwright.engine.joint.BondChecks;
 import tubwright.engine.joint.FastenerChecks;
@@ -237,11 +238,45 @@ final class JointReserves {
         });
     }
 
+    /** Points whose strength can be asked, in the order of {@link #factor}. */
+    List<JointPoint> points() {
+        return prepared.stream().map(Prepared::point).toList();
+    }
+
+    /** The joint a point belongs to. */
+    JointRun run(int k) {
+        return prepared.get(k).run();
+    }
+
+    /**
+     * Lowest factor of the bond line at a point, of its elastic checks.
+     *
+     * @param f forces per length as {@link JointPoint#forces}
+     * @return empty where nothing gives way
+     */
+    OptionalDouble factor(int k, double[] f) {
+        Prepared p = prepared.get(k);
+        double least = Double.POSITIVE_INFINITY;
+        for (Check check : BondChecks.of(
+                p.run().joint().detail().bond().orElseThrow(), p.one(), p.two(), load(p, f), KnockDown.NONE)) {
+            if (check instanceof Check.Reserve found) {
+                least = Math.min(least, found.reserveFactor());
+            }
+        }
+        return least == Double.POSITIVE_INFINITY ? OptionalDouble.empty() : OptionalDouble.of(least);
+    }
+
+    private static LineLoad load(Prepared p, double[] f) {
+        double across = p.tee() ? Math.abs(f[1]) : f[1] * p.apart();
+        double normal = p.tee() ? f[2] * p.off() : Math.abs(f[2]);
+        return new LineLoad(across, f[0], normal, f[3]);
+    }
+
     private List<Check> checks(Prepared p, PlySweep sweep, int c, double[] u, SheetFolds folds) {
         double[] f = p.point().forces(u);
         double across = p.tee() ? Math.abs(f[1]) : f[1] * p.apart();
         double normal = p.tee() ? f[2] * p.off() : Math.abs(f[2]);
-        LineLoad load = new LineLoad(across, f[0], normal, f[3]);
+        LineLoad load = load(p, f);
         List<Check> checks = new ArrayList<>();
         JointDetail detail = p.run().joint().detail();
         detail.bond().ifPresent(b -> checks.addAll(BondChecks.of(b, p.one(), p.two(), load, KnockDown.NONE)));

@@ -40,6 +40,11 @@ public final class JointPoint {
         return tie;
     }
 
+    /** What holds it: along, across, normal, about the line, and two turns of the stretch of line it stands for. */
+    public Springs springs() {
+        return new Springs(tie.nodes(), tie.rows(), tie.stiffness());
+    }
+
     /** The two mesh nodes of the edge it lies on. */
     public int[] edge() {
         return edge.clone();

@@ -121,6 +121,21 @@ public final class Structure {
         return new StructureBuilder(tub, mesh).build();
     }
 
+    /**
+     * Shells alone, nothing joined or bolted on, without mass.
+     *
+     * @param laminates 8 × 8 stiffness of each region of the mesh, row-major
+     */
+    public static Structure ofShells(Mesh mesh, double[][] laminates) {
+        int regions = laminates.length;
+        List<Part> parts = mesh.regions().stream()
+                .map(r -> new Part(Part.Kind.ZONE, r.zone()))
+                .toList();
+        Masses none = new Masses(new double[regions], new double[regions], new double[regions], List.of());
+        int[] own = IntStream.range(0, regions).toArray();
+        return new Structure(mesh, laminates, parts, own, List.of(), List.of(), none, List.of());
+    }
+
     /** The same with everything that is bolted to the tub: tubes, bodies and masses. */
     public static Structure fitted(Tub tub, Mesh mesh) {
         return of(tub, mesh).with(tub.fittings());

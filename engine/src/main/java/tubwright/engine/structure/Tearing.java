@@ -91,6 +91,13 @@ public final class Tearing {
         return new int[0];
     }
 
+    /** Places in the structure's list of members of those that go with torn elements. */
+    List<Integer> goesWith(int[] elements) {
+        BitSet torn = new BitSet();
+        Arrays.stream(elements).forEach(torn::set);
+        return members(torn);
+    }
+
     /** Elements that share a node with any of these and are none of them, rising. */
     public int[] beside(int[] elements) {
         BitSet own = new BitSet();

@@ -31,6 +31,7 @@ public enum Family {
     SANDWICH("Sandwich", "Failure modes of faces and core, inserts."),
     JOINTS("Joints", "Bonded laps, shear webs, bearing and bypass."),
     FASTENERS("Fasteners", "Flexibility and load share."),
+    FRACTURE("Fracture", "Layers that break and interfaces that unzip: the energy they take, the load they bear."),
     WEIGHT_BACK(
             "Weight back",
             "Derivatives by laminates, intervals that must hold, buckling factors that move, optima known in closed form."),

@@ -1,0 +1,509 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.safety.spread;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
+import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.material.Core;
+import tubwright.engine.material.Elasticity;
+import tubwright.engine.material.Material;
+import tubwright.engine.material.Metal;
+import tubwright.engine.material.Ply;
+import tubwright.engine.material.Property;
+import tubwright.engine.material.PropertyTable;
+import tubwright.engine.strength.Criterion;
+import tubwright.engine.strength.PlyCriterion;
+import tubwright.engine.strength.PlyStrengths;
+import tubwright.engine.strength.StrengthBasis;
+
+/**
+ * How a laminate answers with damage in its layers. Damage divides compliances: E1 of a broken fibre, E2 of a crack between
+ * fibres or a broken weft, G12 of either (Matzenmiller, Lubliner and Taylor 1995). Cure stress is left out.
+ *
+ * <p>What drives a mechanism is a ratio, one at its onset and in proportion to the strain: fibres by maximum stress, cracks
+ * between the fibres of a tape by Puck's criterion, cloth by maximum shear stress, metal by yield, cores by shear.
+ */
+final class SectionLaw {
+    private static final int STRAINS = 8;
+    /** Plies whose fibres stand at less than this to one another do not hold each other's cracks, radians. */
+    private static final double CROSSED = Math.toRadians(20);
+
+    /** Puck's criterion reports fibres and matrix in turn. */
+    private static final int MATRIX_PLACE = 1;
+
+    private record Ready(
+            double e1,
+            double e2,
+            double nu12,
+            double g12,
+            double c,
+            double s,
+            double outer,
+            double inner,
+            PlyStrengths strengths,
+            PlyCriterion between) {}
+
+    private final Laminate laminate;
+    private final Ready[] layers;
+    private final List<Mechanism> mechanisms = new ArrayList<>();
+    private final double[] shear;
+    private final double distance;
+    private final int core;
+    private final double[] ribbon = {1, 0};
+    private final double[] coreShear = new double[4];
+    private final double coreThickness;
+
+    SectionLaw(Laminate laminate, StrengthBasis basis, Energies energies) {
+        this.laminate = laminate;
+        int n = laminate.layers().size();
+        layers = new Ready[n];
+        double[] z = laminate.surfaces();
+        core = onlyCore(laminate);
+        for (int i = 0; i < n; i++) {
+            Layer layer = laminate.layers().get(i);
+            Elasticity e = layer.material().elasticity();
+            PlyStrengths strengths = PlyStrengths.of(layer.material())
+                    .map(s -> s.reducedBy(basis.knockDown()))
+                    .orElse(null);
+            PlyCriterion between = tape(layer.material()) && strengths != null
+                    ? (PlyCriterion) Criterion.PUCK.prepare(layer.material(), basis.knockDown())
+                    : null;
+            layers[i] = new Ready(
+                    e.e1(),
+                    e.e2(),
+                    e.nu12(),
+                    e.g12(),
+                    Math.cos(layer.angle()),
+                    Math.sin(layer.angle()),
+                    z[i],
+                    z[i + 1],
+                    strengths,
+                    between);
+            add(i, layer, strengths, energies);
+        }
+        shear = laminate.stiffness().shear();
+        double faces = z[0] - z[n];
+        if (core >= 0) {
+            Layer layer = laminate.layers().get(core);
+            coreThickness = layer.thickness();
+            distance = coreThickness + 0.5 * (faces - coreThickness);
+            ribbon[0] = Math.cos(layer.angle());
+            ribbon[1] = Math.sin(layer.angle());
+            PropertyTable table = layer.material().properties();
+            coreShear[0] = table.si(Property.S13).orElse(Double.POSITIVE_INFINITY);
+            coreShear[1] = table.si(Property.S23).orElse(Double.POSITIVE_INFINITY);
+            coreShear[2] = layer.material().elasticity().g13();
+            coreShear[3] = layer.material().elasticity().g23();
+        } else {
+            coreThickness = 0;
+            distance = faces;
+        }
+    }
+
+    private static int onlyCore(Laminate laminate) {
+        int found = -1;
+        for (int i = 0; i < laminate.layers().size(); i++) {
+            if (laminate.layers().get(i).role() == LayerRole.CORE
+                    && laminate.layers().get(i).material() instanceof Core) {
+                if (found >= 0) {
+                    return -1;
+                }
+                found = i;
+            }
+        }
+        return found;
+    }
+
+    private static boolean tape(Material material) {
+        return material instanceof Ply ply && ply.form() == Ply.Form.UNIDIRECTIONAL;
+    }
+
+    private void add(int i, Layer layer, PlyStrengths strengths, Energies energies) {
+        Material material = layer.material();
+        String label = "ply " + (i + 1) + " (" + Math.round(layer.degrees()) + "° " + material.name() + ")";
+        switch (material) {
+            case Ply ply -> {
+                if (strengths == null) {
+                    mechanisms.add(unknown(i, Mechanism.Kind.MATRIX, label, PlyStrengths.missing(ply)));
+                    return;
+                }
+                double tension = Energies.of(ply, Property.GFT, energies.fibres());
+                double compression = Energies.of(ply, Property.GFC, energies.fibres());
+                List<String> fibres = needs(ply, tension, Property.GFT, compression, Property.GFC);
+                mechanisms.add(
+                        new Mechanism(i, Mechanism.Kind.FIBRE, label, tension, compression, false, fibres));
+                if (strengths.woven()) {
+                    mechanisms.add(
+                            new Mechanism(i, Mechanism.Kind.WEFT, label, tension, compression, false, fibres));
+                }
+                double two = Energies.of(ply, Property.GIIC, energies.matrix());
+                double one = strengths.woven() ? two : Energies.of(ply, Property.GIC, energies.matrix());
+                mechanisms.add(new Mechanism(
+                        i,
+                        Mechanism.Kind.MATRIX,
+                        label,
+                        one,
+                        two,
+                        strengths.woven() || crossed(i),
+                        needs(ply, one, Property.GIC, two, Property.GIIC)));
+            }
+            case Metal metal -> {
+                if (!metal.properties().has(Property.TENSILE_YIELD)) {
+                    mechanisms.add(unknown(
+                            i,
+                            Mechanism.Kind.MATRIX,
+                            material.name(),
+                            List.of("tensile yield of " + metal.name())));
+                } else {
+                    mechanisms.add(new Mechanism(
+                            i,
+                            Mechanism.Kind.YIELD,
+                            material.name(),
+                            Double.POSITIVE_INFINITY,
+                            Double.POSITIVE_INFINITY,
+                            false,
+                            List.of()));
+                }
+            }
+            case Core each -> {
+                if (i == core) {
+                    double energy = Energies.of(each, Property.GIIC, energies.core());
+                    List<String> needs = new ArrayList<>(needs(each, energy, Property.GIIC, energy, Property.GIIC));
+                    for (Property p : List.of(Property.S13, Property.S23)) {
+                        if (!each.properties().has(p)) {
+                            needs.add(word(p, each));
+                        }
+                    }
+                    boolean checked = each.properties().has(Property.S13)
+                            && each.properties().has(Property.S23);
+                    mechanisms.add(new Mechanism(
+                            i,
+                            checked ? Mechanism.Kind.CORE_SHEAR : Mechanism.Kind.MATRIX,
+                            "core (" + each.name() + ")",
+                            energy,
+                            energy,
+                            false,
+                            needs));
+                }
+            }
+            default -> {}
+        }
+    }
+
+    private static Mechanism unknown(int i, Mechanism.Kind kind, String label, List<String> needs) {
+        return new Mechanism(i, kind, label, Double.NaN, Double.NaN, false, needs);
+    }
+
+    private static List<String> needs(Material of, double one, Property first, double two, Property second) {
+        List<String> needs = new ArrayList<>();
+        if (Double.isNaN(one)) {
+            needs.add(word(first, of));
+        }
+        if (Double.isNaN(two) && first != second) {
+            needs.add(word(second, of));
+        }
+        return needs;
+    }
+
+    private static String word(Property property, Material of) {
+        return property.key() + " of " + of.name() + " (" + property.meaning() + ")";
+    }
+
+    /** Whether fibres of another layer cross this one. */
+    private boolean crossed(int i) {
+        for (int k = 0; k < laminate.layers().size(); k++) {
+            Layer other = laminate.layers().get(k);
+            if (k != i && other.material() instanceof Ply ply) {
+                double apart = Math.abs(
+                        Math.IEEEremainder(other.angle() - laminate.layers().get(i).angle(), Math.PI));
+                if (ply.form() == Ply.Form.CLOTH || apart > CROSSED) {
+                    return true;
+                }
+            }
+        }
+        return laminate.layers().get(i).role() == LayerRole.SHEET;
+    }
+
+    List<Mechanism> mechanisms() {
+        return mechanisms;
+    }
+
+    /** Thickness of the layer of a mechanism, m. */
+    double thickness(int m) {
+        return laminate.layers().get(mechanisms.get(m).layer()).thickness();
+    }
+
+    /** Direction of the layer's fibres in the laminate's axes. */
+    double[] fibres(int m) {
+        Ready layer = layers[mechanisms.get(m).layer()];
+        return new double[] {layer.c(), layer.s()};
+    }
+
+    /**
+     * Stiffness, 8 × 8, with what is left of each mechanism.
+     *
+     * @param left one a mechanism from {@code at} on, between 0 and 1
+     */
+    void stiffness(double[] left, int at, double[] into) {
+        Arrays.fill(into, 0, STRAINS * STRAINS, 0);
+        double[] own = new double[4 * layers.length];
+        double sheared = damaged(left, at, own);
+        double[] q = new double[9];
+        for (int i = 0; i < layers.length; i++) {
+            turned(layers[i], own, 4 * i, q);
+            layer(layers[i], q, into);
+        }
+        shear(sheared, into);
+    }
+
+    /**
+     * Plane-stress stiffness (11, 12, 22, 66) of every layer along its own axes with what is left of it; of a metal all of it
+     * falls alike.
+     *
+     * @return what is left of the core in shear
+     */
+    private double damaged(double[] left, int at, double[] into) {
+        double sheared = 1;
+        int m = 0;
+        for (int i = 0; i < layers.length; i++) {
+            Ready layer = layers[i];
+            double one = 1;
+            double two = 1;
+            double between = 1;
+            double all = 1;
+            for (; m < mechanisms.size() && mechanisms.get(m).layer() == i; m++) {
+                double share = left[at + m];
+                switch (mechanisms.get(m).kind()) {
+                    case FIBRE -> one = share;
+                    case WEFT -> two = share;
+                    case MATRIX -> between = share;
+                    case YIELD -> all = share;
+                    case CORE_SHEAR -> sheared = share;
+                }
+            }
+            double s11 = 1 / (layer.e1() * one);
+            double s22 = 1 / (layer.e2() * two * (layer.between() == null ? 1 : between));
+            double s12 = -layer.nu12() / layer.e1();
+            double det = s11 * s22 - s12 * s12;
+            into[4 * i] = all * s22 / det;
+            into[4 * i + 1] = -all * s12 / det;
+            into[4 * i + 2] = all * s11 / det;
+            into[4 * i + 3] = all * layer.g12() * one * two * between;
+        }
+        return sheared;
+    }
+
+    /** Stiffness of a layer turned into the laminate's axes. */
+    private static void turned(Ready layer, double[] own, int at, double[] q) {
+        double q11 = own[at];
+        double q12 = own[at + 1];
+        double q22 = own[at + 2];
+        double q66 = own[at + 3];
+        double c2 = layer.c() * layer.c();
+        double s2 = layer.s() * layer.s();
+        double cs = layer.c() * layer.s();
+        q[0] = q11 * c2 * c2 + 2 * (q12 + 2 * q66) * c2 * s2 + q22 * s2 * s2;
+        q[1] = (q11 + q22 - 4 * q66) * c2 * s2 + q12 * (c2 * c2 + s2 * s2);
+        q[2] = (q11 - q12 - 2 * q66) * cs * c2 + (q12 - q22 + 2 * q66) * cs * s2;
+        q[4] = q11 * s2 * s2 + 2 * (q12 + 2 * q66) * c2 * s2 + q22 * c2 * c2;
+        q[5] = (q11 - q12 - 2 * q66) * cs * s2 + (q12 - q22 + 2 * q66) * cs * c2;
+        q[8] = (q11 + q22 - 2 * q12 - 2 * q66) * c2 * s2 + q66 * (c2 * c2 + s2 * s2);
+        q[3] = q[1];
+        q[6] = q[2];
+        q[7] = q[5];
+    }
+
+    private static void layer(Ready layer, double[] q, double[] into) {
+        double o = layer.outer();
+        double i = layer.inner();
+        double m0 = o - i;
+        double m1 = 0.5 * (o * o - i * i);
+        double m2 = (o * o * o - i * i * i) / 3;
+        for (int r = 0; r < 3; r++) {
+            for (int k = 0; k < 3; k++) {
+                double v = q[3 * r + k];
+                into[STRAINS * r + k] += m0 * v;
+                into[STRAINS * r + k + 3] += m1 * v;
+                into[STRAINS * (r + 3) + k] += m1 * v;
+                into[STRAINS * (r + 3) + k + 3] += m2 * v;
+            }
+        }
+    }
+
+    /** Transverse shear: the core adds its own give again and again as it loses stiffness. */
+    private void shear(double left, double[] into) {
+        double[] s = shear;
+        if (left < 1) {
+            double det = shear[0] * shear[3] - shear[1] * shear[2];
+            double more = (1 / left - 1) * coreThickness / (distance * distance);
+            double l = more / coreShear[2];
+            double w = more / coreShear[3];
+            double c = ribbon[0];
+            double n = ribbon[1];
+            double f11 = shear[3] / det + l * c * c + w * n * n;
+            double f12 = -shear[1] / det + (l - w) * c * n;
+            double f22 = shear[0] / det + l * n * n + w * c * c;
+            double d = f11 * f22 - f12 * f12;
+            s = new double[] {f22 / d, -f12 / d, -f12 / d, f11 / d};
+        }
+        into[STRAINS * 6 + 6] = s[0];
+        into[STRAINS * 6 + 7] = s[1];
+        into[STRAINS * 7 + 6] = s[2];
+        into[STRAINS * 7 + 7] = s[3];
+    }
+
+    /** What drives the mechanisms of one element, gathered over its points. One object a thread. */
+    static final class Drive {
+        final double[] ratio;
+        final double[] energy;
+        final boolean[] tension;
+        /** Of the energy, what is of mode I between fibres. */
+        final double[] opening;
+
+        private final double[] stress = new double[6];
+        private final double[] least = new double[2];
+        private final double[] layers;
+        private final double[] section = new double[STRAINS * STRAINS];
+        private final double[] left;
+        private final int at;
+        private final double[] sheared = new double[2];
+        private double area;
+        private int points;
+
+        /**
+         * @param left of the mechanisms of this element, from {@code at} on, in the field that drives them
+         */
+        Drive(SectionLaw law, double[] left, int at) {
+            int mechanisms = law.mechanisms.size();
+            layers = new double[4 * law.layers.length];
+            law.shear(law.damaged(left, at, layers), section);
+            this.left = left;
+            this.at = at;
+            ratio = new double[mechanisms];
+            energy = new double[mechanisms];
+            tension = new boolean[mechanisms];
+            opening = new double[mechanisms];
+        }
+    }
+
+    /**
+     * Adds a point: raises the ratios to its own, adds the elastic energy of what each mechanism would take, J.
+     *
+     * @param strains eight, of the laminate
+     * @param weight area, m²
+     */
+    void drive(double[] strains, double weight, Drive to) {
+        int last = -1;
+        to.sheared[0] += strains[6];
+        to.sheared[1] += strains[7];
+        to.area += weight;
+        to.points++;
+        for (int m = 0; m < mechanisms.size(); m++) {
+            Mechanism each = mechanisms.get(m);
+            if (each.kind() == Mechanism.Kind.CORE_SHEAR) {
+                continue;
+            }
+            Ready layer = layers[each.layer()];
+            if (layer.strengths() == null && each.kind() != Mechanism.Kind.YIELD) {
+                continue;
+            }
+            if (each.layer() != last) {
+                stress(layer, layer.outer(), strains, to, 4 * each.layer(), 0);
+                stress(layer, layer.inner(), strains, to, 4 * each.layer(), 3);
+                last = each.layer();
+            }
+            double w = 0.5 * weight * (layer.outer() - layer.inner());
+            at(each, layer, w, m, 0, to);
+            at(each, layer, w, m, 3, to);
+        }
+    }
+
+    private static void stress(Ready layer, double z, double[] e, Drive to, int own, int at) {
+        double x = e[0] + z * e[3];
+        double y = e[1] + z * e[4];
+        double g = e[2] + z * e[5];
+        double c = layer.c();
+        double s = layer.s();
+        double e1 = c * c * x + s * s * y + c * s * g;
+        double e2 = s * s * x + c * c * y - c * s * g;
+        double g12 = 2 * c * s * (y - x) + (c * c - s * s) * g;
+        to.stress[at] = to.layers[own] * e1 + to.layers[own + 1] * e2;
+        to.stress[at + 1] = to.layers[own + 1] * e1 + to.layers[own + 2] * e2;
+        to.stress[at + 2] = to.layers[own + 3] * g12;
+    }
+
+    /** Stress as it would be had this mechanism alone not begun: what the rest of the material hands on to it. */
+    private void at(Mechanism each, Ready layer, double w, int m, int at, Drive to) {
+        double own = to.left[to.at + m];
+        double s1 = to.stress[at] / own;
+        double s2 = to.stress[at + 1] / own;
+        double s12 = to.stress[at + 2] / own;
+        double sheared = 0.5 * s12 * s12 / layer.g12();
+        double ratio;
+        boolean tension;
+        double energy;
+        switch (each.kind()) {
+            case FIBRE -> {
+                tension = s1 > 0;
+                ratio = tension ? s1 / layer.strengths().xt() : -s1 / layer.strengths().xc();
+                energy = 0.5 * s1 * s1 / layer.e1() + sheared;
+            }
+            case WEFT -> {
+                tension = s2 > 0;
+                ratio = tension ? s2 / layer.strengths().yt() : -s2 / layer.strengths().yc();
+                energy = 0.5 * s2 * s2 / layer.e2() + sheared;
+            }
+            case YIELD -> {
+                tension = s1 + s2 > 0;
+                double yield = laminate.layers()
+                        .get(each.layer())
+                        .material()
+                        .properties()
+                        .require(Property.TENSILE_YIELD);
+                ratio = Math.sqrt(s1 * s1 - s1 * s2 + s2 * s2 + 3 * s12 * s12) / yield;
+                energy = 0.5 * (s1 * s1 + s2 * s2 - 2 * layer.nu12() * s1 * s2) / layer.e1() + sheared;
+            }
+            default -> {
+                tension = s2 > 0;
+                if (layer.between() == null) {
+                    ratio = Math.abs(s12) / layer.strengths().s12();
+                    energy = sheared;
+                } else {
+                    Arrays.fill(to.least, Double.POSITIVE_INFINITY);
+                    layer.between().lower(0, s2, s12, 0, 0, 0, to.least, 0);
+                    ratio = 1 / to.least[MATRIX_PLACE];
+                    double across = 0.5 * s2 * s2 / layer.e2();
+                    energy = across + sheared;
+                    to.opening[m] += tension ? w * across : 0;
+                }
+            }
+        }
+        to.energy[m] += w * energy;
+        if (ratio > to.ratio[m]) {
+            to.ratio[m] = ratio;
+            to.tension[m] = tension;
+        }
+    }
+
+    /** After all points: a core is looked at by the mean of its element, as in the reserve table. */
+    void finish(Drive to) {
+        for (int m = 0; m < mechanisms.size(); m++) {
+            if (mechanisms.get(m).kind() == Mechanism.Kind.CORE_SHEAR) {
+                core(to.sheared[0] / to.points, to.sheared[1] / to.points, m, to);
+            }
+        }
+    }
+
+    private void core(double x, double y, int m, Drive to) {
+        double own = to.left[to.at + m];
+        double qx = (to.section[54] * x + to.section[55] * y) / own;
+        double qy = (to.section[62] * x + to.section[63] * y) / own;
+        double along = (ribbon[0] * qx + ribbon[1] * qy) / distance;
+        double across = (ribbon[0] * qy - ribbon[1] * qx) / distance;
+        to.energy[m] = 0.5 * to.area * coreThickness * (along * along / coreShear[2] + across * across / coreShear[3]);
+        to.ratio[m] = Math.hypot(along / coreShear[0], across / coreShear[1]);
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package tubwright.engine.safety.spread;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tubwright.engine.design.Design;
+import tubwright.engine.design.Template;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.response.Reserve;
+import tubwright.engine.response.Reserves;
+import tubwright.engine.response.Study;
+import tubwright.engine.safety.damage.Patches;
+import tubwright.engine.strength.StrengthBasis;
+import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Solution;
+import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.StepTimes;
+import tubwright.engine.structure.Structure;
+import tubwright.engine.structure.StructureException;
+import tubwright.engine.structure.Tub;
+import tubwright.numerics.solver.Solvers;
+
+/** The neighbourhood of a place, with the rest condensed, answers as the whole tub does until something fails. */
+class NeighbourhoodTest {
+    private static final Energies ASSUMED = new Energies(
+            OptionalDouble.of(60e3), OptionalDouble.of(1e3), OptionalDouble.of(5e3), OptionalDouble.of(2e3));
+
+    @TempDir
+    Path folder;
+
+    private Tub tub() throws IOException {
+        Files.writeString(folder.resolve(Design.FILE_NAME), Template.text("Trial"));
+        Tub tub = Design.read(folder).asDesigned().tub();
+        StrengthBasis basis = tub.strength();
+        // Warm enough that no stress is left of the cure, which this model does not count.
+        StrengthBasis warm = new StrengthBasis(
+                basis.unidirectional(), basis.cloth(), basis.knockDown(), basis.inSitu(), 450.15, basis.gaps());
+        return new Tub(
+                tub.name(),
+                tub.variant(),
+                tub.construction(),
+                tub.shape(),
+                tub.layout(),
+                tub.meshSize(),
+                tub.laminates(),
+                tub.patchPlies(),
+                tub.joints(),
+                tub.stiffeners(),
+                tub.hardpoints(),
+                tub.cases(),
+                warm,
+                tub.fittings());
+    }
+
+    private static Case load(Tub tub) {
+        return tub.cases().stream()
+                .filter(Case.Loads.class::isInstance)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void withTheRestCondensedALoadMovesAsFarAsInTheWholeTub() throws IOException {
+        Tub tub = tub();
+        Structure structure =
+                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Case wanted = load(tub);
+        Solution whole = StaticSolver.solve(structure, List.of(wanted), Solvers.best(), new StepTimes())
+                .getFirst();
+        String hardpoint = structure.hardpoints().getFirst().name();
+        int[] patch = new Patches(structure).at(hardpoint, 0.4).elements();
+        Neighbourhood near = Neighbourhood.of(
+                tub, structure, patch, new int[0], wanted, ASSUMED, Solvers.best());
+        SpreadAnswer answer = LoadPath.of(
+                near.model(), new LoadPath.Manner(3, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
+        SpreadAnswer.Step first = answer.steps().get(1);
+        assertEquals(2 * whole.work(), first.movement() / first.factor(), 1e-7 * whole.work());
+    }
+
+    @Test
+    void whatFailsFirstIsWhatTheReserveTableNames() throws IOException {
+        Tub tub = tub();
+        Structure structure =
+                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Case wanted = load(tub);
+        Solution whole = StaticSolver.solve(structure, List.of(wanted), Solvers.best(), new StepTimes())
+                .getFirst();
+        Laminate[] laminates =
+                structure.mesh().regions().stream().map(tub::laminate).toArray(Laminate[]::new);
+        double least = Reserves.of(structure, laminates, List.of(whole), tub.strength()).rows().stream()
+                .filter(NeighbourhoodTest::followed)
+                .mapToDouble(Reserve::value)
+                .min()
+                .orElseThrow();
+        int[] all = IntStream.range(0, structure.mesh().elementCount()).toArray();
+        Neighbourhood near =
+                Neighbourhood.of(tub, structure, all, new int[0], wanted, ASSUMED, Solvers.best());
+        SpreadAnswer answer = LoadPath.of(
+                near.model(), new LoadPath.Manner(0, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
+        assertTrue(answer.lowered().isEmpty(), answer.lowered().toString());
+        assertEquals(least, answer.first(), 1e-6 * least, answer.events().getFirst().toString());
+    }
+
+    /** The checks that drive mechanisms: maximum stress, Puck, shear of the core, the elastic checks of bonds. */
+    private static boolean followed(Reserve row) {
+        return row.check().equals("maximum stress")
+                || row.check().equals("Puck")
+                || row.check().equals("shear of the core")
+                || row.check().contains("bond line");
+    }
+
+    @Test
+    void aLoadThatGoesWithWhatIsTornOutIsNamed() throws IOException {
+        Tub tub = tub();
+        Structure structure =
+                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Case.Torsion wanted = tub.cases().stream()
+                .filter(Case.Torsion.class::isInstance)
+                .map(Case.Torsion.class::cast)
+                .findFirst()
+                .orElseThrow();
+        String loaded = wanted.loaded().getFirst();
+        int[] torn = new Patches(structure).at(loaded, 0.3).elements();
+        int[] beside = IntStream.range(0, structure.mesh().elementCount())
+                .filter(e -> IntStream.of(torn).noneMatch(t -> t == e))
+                .limit(20)
+                .toArray();
+        StructureException refused = assertThrows(
+                StructureException.class,
+                () -> Neighbourhood.of(tub, structure, beside, torn, wanted, ASSUMED, Solvers.best()));
+        assertTrue(refused.getMessage().contains(loaded), refused.getMessage());
+    }
+}

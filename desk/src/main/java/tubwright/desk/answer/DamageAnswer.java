@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import tubwright.desk.text.Figures;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.safety.damage.Aftermath;
 import tubwright.engine.safety.damage.DamageMap;
 import tubwright.engine.safety.damage.Degree;
 import tubwright.engine.safety.damage.PatchAnswer;
@@ -32,9 +33,9 @@ public record DamageAnswer(
         String version) {
     /** How to read it. */
     public static final String ASIDE =
-            "Linear and static: the load finds its way round at once, nothing tears further, nothing buckles. Beside a hole"
-                    + " stress depends on the mesh; compare places and variants rather than trust the figure. Buckling with a"
-                    + " patch gone is not looked at.";
+            "Linear and static: the load finds its way round at once, nothing tears further. Beside a hole"
+                    + " stress depends on the mesh; compare places and variants rather than trust the figure."
+                    + " Buckling, joints and inserts with the patch gone are looked at for a single hole, not in a scan.";
 
     /** A smaller share is rounding. */
     private static final double NOTHING = 1e-7;
@@ -51,10 +52,22 @@ public record DamageAnswer(
      * @param mesh on which it was computed
      * @param unknowns of it
      * @param patches one a position of a scan; one a degree for a single patch
+     * @param aftermath of a single hole
      */
-    public record PerVariant(String name, String construction, Mesh mesh, int unknowns, List<PatchAnswer> patches) {
+    public record PerVariant(
+            String name,
+            String construction,
+            Mesh mesh,
+            int unknowns,
+            List<PatchAnswer> patches,
+            Optional<Aftermath> aftermath) {
         public PerVariant {
             patches = List.copyOf(patches);
+        }
+
+        /** Without a look beyond the border of a hole. */
+        public PerVariant(String name, String construction, Mesh mesh, int unknowns, List<PatchAnswer> patches) {
+            this(name, construction, mesh, unknowns, patches, Optional.empty());
         }
 
         /** Positions whose lowest reserve factor falls below one by the hit, as a share of those that had one above it. */

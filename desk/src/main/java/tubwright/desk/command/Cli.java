@@ -89,6 +89,7 @@ public final class Cli {
                 .addSubcommand(new PackCommand(terminal))
                 .addSubcommand(new BuiltCommand(terminal))
                 .addSubcommand(new DamageCommand(terminal))
+                .addSubcommand(new SpreadCommand(terminal))
                 .addSubcommand(new CrushCommand(terminal))
                 .addSubcommand(new RulesCommand(terminal))
                 .addSubcommand(new EvidenceCommand(terminal))

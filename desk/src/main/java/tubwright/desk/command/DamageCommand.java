@@ -41,7 +41,7 @@ import tubwright.engine.safety.damage.Degree;
         footer = {
             "",
             "Writes DIR/runs/damage (damage.html, answer.json, inputs/), replacing the one before. Linear and static: says"
-                    + " nothing of crash, of tearing further or of buckling.",
+                    + " nothing of crash or of tearing further (spread does).",
             "",
             "Examples:",
             "  tubwright damage examples/larkspur --quick",

@@ -6,6 +6,8 @@ import tools.jackson.core.JsonGenerator;
 import tubwright.desk.answer.DamageAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.engine.response.Reserve;
+import tubwright.engine.response.TornReserves;
+import tubwright.engine.safety.damage.Aftermath;
 import tubwright.engine.safety.damage.PatchAnswer;
 
 /** What hits cost as JSON in SI units; {@code docs/json.md} explains every key. */
@@ -31,6 +33,7 @@ public final class DamageJson {
                 json.writeArrayPropertyStart("patches");
                 variant.patches().forEach(p -> patch(json, p));
                 json.writeEndArray();
+                variant.aftermath().ifPresent(a -> aftermath(json, a));
                 json.writeEndObject();
             }
             json.writeEndArray();
@@ -38,6 +41,29 @@ public final class DamageJson {
             json.writeStringProperty("caution", RunAnswer.CAUTION);
             json.writeEndObject();
         });
+    }
+
+    private static void aftermath(JsonGenerator json, Aftermath after) {
+        json.writeArrayPropertyStart("buckling");
+        for (Aftermath.Buckling each : after.buckling()) {
+            json.writeStartObject();
+            json.writeStringProperty("case", each.name());
+            number(json, "factorBefore", each.before());
+            number(json, "factorAfter", each.after());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("beyondTheHole");
+        for (TornReserves.Row each : after.rows()) {
+            json.writeStartObject();
+            json.writeStringProperty("case", each.after().load());
+            json.writeStringProperty("zone", each.after().zone());
+            json.writeStringProperty("check", each.after().check());
+            number(json, "factorBefore", each.before());
+            number(json, "factorAfter", each.after().value());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private static void patch(JsonGenerator json, PatchAnswer answer) {

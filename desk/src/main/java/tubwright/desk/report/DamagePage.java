@@ -18,6 +18,7 @@ import tubwright.desk.picture.Png;
 import tubwright.desk.picture.TubPicture;
 import tubwright.desk.picture.TubPicture.Picture;
 import tubwright.desk.picture.View.From;
+import tubwright.engine.safety.damage.Aftermath;
 import tubwright.engine.safety.damage.DamageMap;
 import tubwright.engine.safety.damage.PatchAnswer;
 
@@ -40,7 +41,11 @@ public final class DamagePage {
         List<Section> sections = new ArrayList<>();
         if (answer.at().isPresent()) {
             for (DamageAnswer.PerVariant variant : answer.variants()) {
-                sections.add(new Section(variant.name(), variant.construction(), one(variant)));
+                sections.add(new Section(
+                        variant.name(),
+                        variant.construction(),
+                        one(variant)
+                                + variant.aftermath().map(DamagePage::aftermath).orElse("")));
             }
         } else {
             sections.addAll(scan());
@@ -223,6 +228,35 @@ public final class DamagePage {
             if (!aside.isEmpty()) {
                 body.append("<p>").append(escape(aside)).append("</p>");
             }
+        }
+        return body.toString();
+    }
+
+    private static String aftermath(Aftermath after) {
+        StringBuilder body = new StringBuilder();
+        if (!after.buckling().isEmpty()) {
+            StringBuilder rows = heads("lowest buckling factor with the hole", "before", "after");
+            after.buckling().forEach(b -> {
+                rows.append("<tr>");
+                text(rows, b.name());
+                cell(rows, factor(b.before()));
+                cell(rows, factor(b.after()));
+                rows.append("</tr>");
+            });
+            body.append(rows).append("</tbody></table>");
+        }
+        if (!after.rows().isEmpty()) {
+            StringBuilder rows = heads("joints, inserts and sheet that are left", "before", "after", "case", "how");
+            after.rows().stream().limit(ROWS).forEach(r -> {
+                rows.append("<tr>");
+                text(rows, r.after().zone());
+                cell(rows, factor(r.before()));
+                cell(rows, factor(r.after().value()));
+                text(rows, r.after().load());
+                text(rows, r.after().check());
+                rows.append("</tr>");
+            });
+            body.append(rows).append("</tbody></table>");
         }
         return body.toString();
     }

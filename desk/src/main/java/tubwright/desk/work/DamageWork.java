@@ -15,11 +15,14 @@ import tubwright.engine.quantity.Dimension;
 import tubwright.engine.quantity.Quantity;
 import tubwright.engine.quantity.QuantityException;
 import tubwright.engine.response.Progress;
+import tubwright.engine.safety.damage.Aftermath;
 import tubwright.engine.safety.damage.DamageModel;
 import tubwright.engine.safety.damage.Degree;
 import tubwright.engine.safety.damage.Patch;
 import tubwright.engine.safety.damage.PatchAnswer;
+import tubwright.engine.safety.damage.Patches;
 import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
@@ -76,15 +79,28 @@ public final class DamageWork {
         Tub tub = variant.tub();
         listener.stage(variant.name() + ": mesh and solution");
         DamageModel model = DamageModel.of(tub, TrimWork.meshSize(tub, request.on), Solvers.best());
-        List<PatchAnswer> patches = request.at.isPresent()
-                ? one(model, patch(model, request.at.get(), request.size), request, listener)
-                : scan(model, variant.name(), request, listener, stop);
+        if (request.at.isEmpty()) {
+            return new DamageAnswer.PerVariant(
+                    variant.name(),
+                    tub.construction(),
+                    model.structure().mesh(),
+                    model.structure().unknowns(),
+                    scan(model, variant.name(), request, listener, stop));
+        }
+        Patch patch = patch(model.patches(), model.structure(), request.at.get(), request.size);
+        List<PatchAnswer> patches = one(model, patch, request, listener);
+        Optional<Aftermath> aftermath = Optional.empty();
+        if (request.degree.orElse(Degree.HOLE) == Degree.HOLE) {
+            listener.stage(variant.name() + ": buckling, joints and inserts with the patch gone");
+            aftermath = Optional.of(model.aftermath(patch, Solvers.best()));
+        }
         return new DamageAnswer.PerVariant(
                 variant.name(),
                 tub.construction(),
                 model.structure().mesh(),
                 model.structure().unknowns(),
-                patches);
+                patches,
+                aftermath);
     }
 
     private static List<PatchAnswer> one(DamageModel model, Patch patch, Request request, Workbench.Listener listener) {
@@ -115,14 +131,14 @@ public final class DamageWork {
     }
 
     /** The patch at a point, at a hardpoint's insert, or the whole of a zone, wall or strip. */
-    private static Patch patch(DamageModel model, String at, double size) {
+    static Patch patch(Patches patches, Structure structure, String at, double size) {
         Optional<double[]> point = point(at);
         if (point.isPresent()) {
-            return model.patches().disc(point.get(), size);
+            return patches.disc(point.get(), size);
         }
         boolean hardpoint =
-                model.structure().hardpoints().stream().anyMatch(h -> h.name().equals(at));
-        return hardpoint ? model.patches().at(at, size) : model.patches().whole(at);
+                structure.hardpoints().stream().anyMatch(h -> h.name().equals(at));
+        return hardpoint ? patches.at(at, size) : patches.whole(at);
     }
 
     /** A point in m; empty where the text is a name. */

@@ -80,6 +80,9 @@ class DamageCommandTest {
             assertTrue(whole.out().contains("  " + degree + ", "), whole.out());
         }
         assertTrue(whole.out().contains("licensed"), whole.out());
+        for (String line : whole.out().split("\n")) {
+            assertTrue(line.length() <= 80 || line.contains("/"), line);
+        }
     }
 
     @Test

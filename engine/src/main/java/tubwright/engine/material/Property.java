@@ -48,9 +48,17 @@ public enum Property {
             "C of C k^(2/3) (tU/t)^(1/3), at which folds of buckled sheet cripple a bar on one side of it"),
     SHEAR_STRAIN_LIMIT("shear strain limit", Dimension.DIMENSIONLESS, Sign.POSITIVE, "total shear strain at failure"),
     GIC("GIc", Dimension.TOUGHNESS, Sign.POSITIVE, "fracture toughness, mode I"),
-    GIIC("GIIc", Dimension.TOUGHNESS, Sign.POSITIVE, "fracture toughness, mode II (a core's in shear, through its thickness)"),
+    GIIC(
+            "GIIc",
+            Dimension.TOUGHNESS,
+            Sign.POSITIVE,
+            "fracture toughness, mode II (a core's in shear, through its thickness)"),
     GFT("GfT", Dimension.TOUGHNESS, Sign.POSITIVE, "energy to break fibres in tension, per area of crack across them"),
-    GFC("GfC", Dimension.TOUGHNESS, Sign.POSITIVE, "energy to crush fibres in compression, per area of band across them"),
+    GFC(
+            "GfC",
+            Dimension.TOUGHNESS,
+            Sign.POSITIVE,
+            "energy to crush fibres in compression, per area of band across them"),
 
     ALPHA1("alpha1", Dimension.EXPANSION, Sign.ANY, "thermal expansion along 1"),
     ALPHA2("alpha2", Dimension.EXPANSION, Sign.ANY, "thermal expansion along 2"),

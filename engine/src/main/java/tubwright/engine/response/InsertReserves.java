@@ -96,6 +96,11 @@ final class InsertReserves {
         }
     }
 
+    /** Leaves out some hardpoints. */
+    void leaveOut(List<String> names) {
+        seats.removeIf(s -> names.contains(s.hardpoint().name()));
+    }
+
     void add(Solution solution, List<Reserve> rows, Set<Check.NotChecked> notChecked) {
         if (!(solution.solved() instanceof Case.Loads loads)) {
             return;

@@ -2,6 +2,7 @@
 package tubwright.engine.response;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -236,6 +237,12 @@ final class JointReserves {
                     0,
                     at.check().basis() + (core ? "; core run out before the joint" : "")));
         });
+    }
+
+    /** Leaves out the points that ride on some elements, or hold an edge of one. */
+    void leaveOut(int[] torn) {
+        prepared.removeIf(p -> Arrays.binarySearch(torn, p.element()) >= 0
+                || Arrays.binarySearch(torn, p.point().onto()) >= 0);
     }
 
     /** Points whose strength can be asked, in the order of {@link #factor}. */

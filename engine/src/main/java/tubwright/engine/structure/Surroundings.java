@@ -114,16 +114,19 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
         for (int k = 0; k < rest.length; k++) {
             start[k + 1] = start[k] + all[rest[k]].length;
         }
-        int[] nodes = Arrays.stream(rest).mapToObj(i -> all[i]).flatMapToInt(Arrays::stream).toArray();
+        int[] nodes = Arrays.stream(rest)
+                .mapToObj(i -> all[i])
+                .flatMapToInt(Arrays::stream)
+                .toArray();
         ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
         int count = structure.mesh().elementCount();
-        return new Assembler(
-                        NodeGraph.of(structure.nodeCount(), start, nodes).pattern(6), start, nodes)
+        return new Assembler(NodeGraph.of(structure.nodeCount(), start, nodes).pattern(6), start, nodes)
                 .assemble((k, target, offset) -> {
                     if (rest[k] < count) {
                         kernels.get().stiffness(rest[k], target, offset);
                     } else {
-                        double[] matrix = structure.members().get(rest[k] - count).matrix();
+                        double[] matrix =
+                                structure.members().get(rest[k] - count).matrix();
                         System.arraycopy(matrix, 0, target, offset, matrix.length);
                     }
                 });

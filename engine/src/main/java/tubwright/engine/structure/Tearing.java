@@ -145,6 +145,28 @@ public final class Tearing {
         return take(elements, _ -> new double[64], true);
     }
 
+    /** Geometric stiffness of elements, and of the bars that go with them, between the unknowns of some nodes. */
+    double[][] geometric(int[] elements, int[] nodes, double[] u) {
+        Map<Integer, Integer> local = new HashMap<>();
+        for (int i = 0; i < nodes.length; i++) {
+            local.put(nodes[i], i);
+        }
+        double[][] sum = new double[6 * nodes.length][6 * nodes.length];
+        double[] one = new double[24 * 24];
+        ShellKernel kernel = new ShellKernel(structure);
+        for (int e : elements) {
+            kernel.geometricStiffness(e, u, one, 0);
+            add(one, Arrays.copyOfRange(mesh.elementNodes(), 4 * e, 4 * e + mesh.cornerCount(e)), local, sum);
+        }
+        for (int m : goesWith(elements)) {
+            double[] matrix = structure.members().get(m).geometricStiffness(u);
+            if (matrix.length > 0) {
+                add(matrix, structure.members().get(m).nodes(), local, sum);
+            }
+        }
+        return sum;
+    }
+
     /**
      * Softens elements; what is fixed to them stays.
      *

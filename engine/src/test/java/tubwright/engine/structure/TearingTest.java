@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.mesh.Mesh;
 import tubwright.numerics.SymmetricMatrix;
+import tubwright.numerics.solver.Solvers;
 
 /** What tearing takes is what a structure built without the torn shells and what sat on them lacks. */
 class TearingTest {
@@ -48,6 +50,31 @@ class TearingTest {
     @Test
     void theShellsBesideAHoleSurroundIt() {
         assertEquals(8, tearing.beside(new int[] {16 * 4 + 3}).length);
+    }
+
+    @Test
+    void aTornTubeMovesAndBucklesAsOneBuiltWithoutTheShells() {
+        int[] hole = {16 * 4 + 3};
+        Case torsion = TestStructures.torsion();
+        TornCases.OneCase torn = TornCases.of(whole, List.of(torsion), hole, Solvers.pureJava())
+                .cases()
+                .getFirst();
+        Structure rest = without(hole, List.of());
+        List<Solution> solved = StaticSolver.solve(rest, List.of(torsion), Solvers.pureJava(), new StepTimes());
+        double[] u = solved.getFirst().displacements();
+        double size = Arrays.stream(u).map(Math::abs).max().orElseThrow();
+        assertArrayEquals(u, torn.displacements(), 1e-8 * size);
+        double buckling = Buckling.solve(rest, solved, 1, 0, Solvers.pureJava())
+                .getFirst()
+                .modes()
+                .getFirst()
+                .factor();
+        assertEquals(buckling, torn.buckling(), 1e-6 * buckling);
+        double sound = TornCases.of(whole, List.of(torsion), new int[0], Solvers.pureJava())
+                .cases()
+                .getFirst()
+                .buckling();
+        assertTrue(torn.buckling() < sound, torn.buckling() + " with the hole, " + sound + " without");
     }
 
     /** K of the whole less K of the same tube without them. */

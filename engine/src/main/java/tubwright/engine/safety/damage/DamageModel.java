@@ -142,6 +142,11 @@ public final class DamageModel {
         return tub;
     }
 
+    /** What a hole in place of a patch does beyond its border; solved anew. */
+    public Aftermath aftermath(Patch patch, DirectSolver solver) {
+        return Aftermath.of(tub, structure.with(tub.fittings()), patch, solver);
+    }
+
     /** Takes one patch away, to the last digit: what its border lacks for balance is looked up and put right. */
     public PatchAnswer answer(Patch patch, Degree degree) {
         return answer(List.of(patch), degree, true, Progress.silent()).getFirst();

@@ -61,8 +61,7 @@ public record Bond(
             }
             return Math.sqrt(sum);
         };
-        return new Bond(
-                springs, opening, ratio, first * area, second * area, name, "unzips", place, List.of());
+        return new Bond(springs, opening, ratio, first * area, second * area, name, "unzips", place, List.of());
     }
 
     /**

@@ -2,7 +2,6 @@
 package tubwright.engine.safety.spread;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -166,7 +165,9 @@ public final class LoadPath {
                 }
                 told.accept(n);
                 Tried tried = attempt(state, state.onward(before, energy / last), energy);
-                for (int half = 0; half < HALVINGS && !tried.settled(manner.tolerance()) && tried.end.isEmpty(); half++) {
+                for (int half = 0;
+                        half < HALVINGS && !tried.settled(manner.tolerance()) && tried.end.isEmpty();
+                        half++) {
                     energy *= 0.5;
                     tried = attempt(state, state.onward(before, energy / last), energy);
                 }
@@ -194,8 +195,7 @@ public final class LoadPath {
                 ended = tried.end;
                 peak = Math.max(peak, next);
                 if (ended.isEmpty() && next < manner.until() * peak) {
-                    ended = String.format(
-                            Locale.ROOT, "it bears less than %.0f %% of its peak", 100 * manner.until());
+                    ended = String.format(Locale.ROOT, "it bears less than %.0f %% of its peak", 100 * manner.until());
                 }
                 double most = manner.fineness() * 0.5 * next * moved;
                 energy = Math.min(
@@ -337,7 +337,9 @@ public final class LoadPath {
     }
 
     private String zone(int p) {
-        return model.isShell(p) ? model.mesh().region(model.elements()[p]).zone() : model.bond(p).name();
+        return model.isShell(p)
+                ? model.mesh().region(model.elements()[p]).zone()
+                : model.bond(p).name();
     }
 
     private String what(int p, int m, boolean tension) {
@@ -347,7 +349,8 @@ public final class LoadPath {
     }
 
     /** Keeps what has begun in a step, first things first. */
-    private void note(SpreadState before, SpreadState after, SpreadModel.Driven driven, double factor, double movement) {
+    private void note(
+            SpreadState before, SpreadState after, SpreadModel.Driven driven, double factor, double movement) {
         List<Integer> begun = new ArrayList<>();
         for (int m = 0; m < follows.length; m++) {
             if (after.begun(m) && !before.begun(m)) {
@@ -402,8 +405,7 @@ public final class LoadPath {
                     cracked[p] = Math.max(cracked[p], lost);
                 }
                 if (state.sharper[m] > 1) {
-                    lowered.merge(
-                            zone(p) + ": " + model.mechanism(p, m).label(), state.sharper[m], Math::max);
+                    lowered.merge(zone(p) + ": " + model.mechanism(p, m).label(), state.sharper[m], Math::max);
                 }
             }
         }

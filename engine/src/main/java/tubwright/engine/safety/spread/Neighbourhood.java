@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import tubwright.engine.joint.JointDetail;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.material.Property;
+import tubwright.engine.mesh.Mesh;
 import tubwright.engine.response.BondLimits;
 import tubwright.engine.structure.Case;
 import tubwright.engine.structure.JointPoint;
@@ -80,6 +81,23 @@ public record Neighbourhood(SpreadModel model, List<String> notFollowed) {
         return new Neighbourhood(
                 new SpreadModel(structure, laminates, tub.strength(), energies, elements, bonds, around),
                 List.copyOf(elastic));
+    }
+
+    /** Shells whose middles lie within a distance of a point, whatever they belong to, rising. */
+    public static int[] within(Mesh mesh, double[] point, double reach) {
+        return IntStream.range(0, mesh.elementCount())
+                .filter(e -> {
+                    double square = 0;
+                    for (int d = 0; d < 3; d++) {
+                        double x = -point[d];
+                        for (int c = 0; c < mesh.cornerCount(e); c++) {
+                            x += mesh.nodes()[3 * mesh.elementNodes()[4 * e + c] + d] / mesh.cornerCount(e);
+                        }
+                        square += x * x;
+                    }
+                    return square <= reach * reach;
+                })
+                .toArray();
     }
 
     private static Bond bond(BondLimits limits, int k, Energies energies) {

@@ -41,12 +41,13 @@ public record Panel(
 
     public Panel {
         if (!(length > 0 && width > 0 && pad > 0 && span > 0 && span <= length * (1 + 1e-9))) {
-            throw new IllegalArgumentException("a panel needs a length, a width, a pad and a span greater than zero, the span"
-                    + " no longer than the panel");
+            throw new IllegalArgumentException(
+                    "a panel needs a length, a width, a pad and a span greater than zero, the span"
+                            + " no longer than the panel");
         }
         if (along < 2 || across < 2 || along % 2 != 0 || across % 2 != 0) {
-            throw new IllegalArgumentException("a panel needs an even number of elements each way, not " + along + " x "
-                    + across);
+            throw new IllegalArgumentException(
+                    "a panel needs an even number of elements each way, not " + along + " x " + across);
         }
     }
 
@@ -65,8 +66,7 @@ public record Panel(
             fixed[6 * pusher + d] = d != 2;
         }
         load[6 * pusher + 2] = -1;
-        Surroundings around = new Surroundings(
-                IntStream.range(0, n).toArray(), new double[0], load, 0, fixed);
+        Surroundings around = new Surroundings(IntStream.range(0, n).toArray(), new double[0], load, 0, fixed);
         return new SpreadModel(
                 shells,
                 new Laminate[] {laminate},
@@ -100,9 +100,7 @@ public record Panel(
     }
 
     private Mesh mesh() {
-        double[] x = allEdges
-                ? stations(length, along, 0.5 * pad)
-                : stations(length, along, 0.5 * span, 0.5 * pad);
+        double[] x = allEdges ? stations(length, along, 0.5 * pad) : stations(length, along, 0.5 * span, 0.5 * pad);
         double[] y = allEdges ? stations(width, across, 0.5 * pad) : stations(width, across);
         double[] nodes = new double[3 * (along + 1) * (across + 1)];
         for (int j = 0; j <= across; j++) {
@@ -174,15 +172,16 @@ public record Panel(
         var core = laminate.layersWith(LayerRole.CORE).stream().findFirst();
         double modulus = core.map(c -> c.material().properties().si(Property.E3).orElse(1e9) / c.thickness())
                 .orElse(1e12);
-        double strength = core.map(c -> c.material().properties().si(Property.ZC).orElse(Double.POSITIVE_INFINITY))
+        double strength = core.map(
+                        c -> c.material().properties().si(Property.ZC).orElse(Double.POSITIVE_INFINITY))
                 .orElse(Double.POSITIVE_INFINITY);
         for (int n = 0; n < areas.length; n++) {
             if (areas[n] > 0) {
                 double[] row = new double[12];
                 row[2] = 1;
                 row[8] = -1;
-                Springs bed = new Springs(
-                        new int[] {n, pusher}, new double[][] {row}, new double[] {modulus * areas[n]});
+                Springs bed =
+                        new Springs(new int[] {n, pusher}, new double[][] {row}, new double[] {modulus * areas[n]});
                 double[] place = Arrays.copyOfRange(mesh.nodes(), 3 * n, 3 * n + 3);
                 beds.add(Bond.crushing(bed, strength * areas[n], "core under the pad", place));
             }
@@ -192,7 +191,6 @@ public record Panel(
 
     private boolean covered(Mesh mesh, int n) {
         double reach = 0.5 * pad * (1 + 1e-9);
-        return Math.abs(mesh.nodes()[3 * n]) <= reach
-                && (!allEdges || Math.abs(mesh.nodes()[3 * n + 1]) <= reach);
+        return Math.abs(mesh.nodes()[3 * n]) <= reach && (!allEdges || Math.abs(mesh.nodes()[3 * n + 1]) <= reach);
     }
 }

@@ -133,11 +133,9 @@ final class SectionLaw {
                 double tension = Energies.of(ply, Property.GFT, energies.fibres());
                 double compression = Energies.of(ply, Property.GFC, energies.fibres());
                 List<String> fibres = needs(ply, tension, Property.GFT, compression, Property.GFC);
-                mechanisms.add(
-                        new Mechanism(i, Mechanism.Kind.FIBRE, label, tension, compression, false, fibres));
+                mechanisms.add(new Mechanism(i, Mechanism.Kind.FIBRE, label, tension, compression, false, fibres));
                 if (strengths.woven()) {
-                    mechanisms.add(
-                            new Mechanism(i, Mechanism.Kind.WEFT, label, tension, compression, false, fibres));
+                    mechanisms.add(new Mechanism(i, Mechanism.Kind.WEFT, label, tension, compression, false, fibres));
                 }
                 double two = Energies.of(ply, Property.GIIC, energies.matrix());
                 double one = strengths.woven() ? two : Energies.of(ply, Property.GIC, energies.matrix());
@@ -153,10 +151,7 @@ final class SectionLaw {
             case Metal metal -> {
                 if (!metal.properties().has(Property.TENSILE_YIELD)) {
                     mechanisms.add(unknown(
-                            i,
-                            Mechanism.Kind.MATRIX,
-                            material.name(),
-                            List.of("tensile yield of " + metal.name())));
+                            i, Mechanism.Kind.MATRIX, material.name(), List.of("tensile yield of " + metal.name())));
                 } else {
                     mechanisms.add(new Mechanism(
                             i,
@@ -217,8 +212,8 @@ final class SectionLaw {
         for (int k = 0; k < laminate.layers().size(); k++) {
             Layer other = laminate.layers().get(k);
             if (k != i && other.material() instanceof Ply ply) {
-                double apart = Math.abs(
-                        Math.IEEEremainder(other.angle() - laminate.layers().get(i).angle(), Math.PI));
+                double apart = Math.abs(Math.IEEEremainder(
+                        other.angle() - laminate.layers().get(i).angle(), Math.PI));
                 if (ply.form() == Ply.Form.CLOTH || apart > CROSSED) {
                     return true;
                 }
@@ -448,12 +443,16 @@ final class SectionLaw {
         switch (each.kind()) {
             case FIBRE -> {
                 tension = s1 > 0;
-                ratio = tension ? s1 / layer.strengths().xt() : -s1 / layer.strengths().xc();
+                ratio = tension
+                        ? s1 / layer.strengths().xt()
+                        : -s1 / layer.strengths().xc();
                 energy = 0.5 * s1 * s1 / layer.e1() + sheared;
             }
             case WEFT -> {
                 tension = s2 > 0;
-                ratio = tension ? s2 / layer.strengths().yt() : -s2 / layer.strengths().yc();
+                ratio = tension
+                        ? s2 / layer.strengths().yt()
+                        : -s2 / layer.strengths().yc();
                 energy = 0.5 * s2 * s2 / layer.e2() + sheared;
             }
             case YIELD -> {

@@ -76,7 +76,9 @@ public final class SpreadModel {
         nodes = IntStream.concat(
                         IntStream.concat(
                                 Arrays.stream(elements).flatMap(e -> Arrays.stream(corners(e))),
-                                bonds.stream().flatMapToInt(b -> Arrays.stream(b.springs().nodes()))),
+                                bonds.stream()
+                                        .flatMapToInt(
+                                                b -> Arrays.stream(b.springs().nodes()))),
                         Arrays.stream(surroundings.nodes()))
                 .sorted()
                 .distinct()
@@ -99,7 +101,8 @@ public final class SpreadModel {
                 .toList();
         start = new int[elements.length + bonds.size() + 1];
         for (int k = 0; k < elements.length; k++) {
-            start[k + 1] = start[k] + laws[mesh.elementRegions()[elements[k]]].mechanisms().size();
+            start[k + 1] = start[k]
+                    + laws[mesh.elementRegions()[elements[k]]].mechanisms().size();
         }
         for (int k = elements.length; k + 1 < start.length; k++) {
             start[k + 1] = start[k] + 1;
@@ -328,14 +331,14 @@ public final class SpreadModel {
         if (each.perVolume()) {
             return energy * area;
         }
-        // A crack across the fibres opens along them, one between them square to them: the band is as wide as the element
+        // A crack across the fibres opens along them, one between them square to them: the band is as wide as the
+        // element
         // reaches that way, whatever line of elements it follows.
-        double width =
-                switch (each.kind()) {
-                    case CORE_SHEAR, YIELD -> Math.sqrt(area);
-                    case FIBRE -> extent(k, m, true);
-                    case WEFT, MATRIX -> extent(k, m, false);
-                };
+        double width = switch (each.kind()) {
+            case CORE_SHEAR, YIELD -> Math.sqrt(area);
+            case FIBRE -> extent(k, m, true);
+            case WEFT, MATRIX -> extent(k, m, false);
+        };
         return energy * t * area / width;
     }
 

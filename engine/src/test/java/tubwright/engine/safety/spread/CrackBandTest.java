@@ -29,8 +29,7 @@ class CrackBandTest {
             Ladder.of(Family.FRACTURE, "fracture energy times cross-section (Bažant and Oh 1983)", Mark.EXACT);
 
     private static Laminate laminate(Material material) {
-        return new Laminate(
-                List.of(Layer.ofDegrees(material, 0), Layer.ofDegrees(material, 0)), Reference.MIDDLE);
+        return new Laminate(List.of(Layer.ofDegrees(material, 0), Layer.ofDegrees(material, 0)), Reference.MIDDLE);
     }
 
     private static Material weaker() {
@@ -44,14 +43,8 @@ class CrackBandTest {
         Laminate[] all = new Laminate[along];
         Arrays.fill(all, laminate(TAPE));
         all[along / 2] = laminate(weaker());
-        SpreadModel model =
-                Strips.pulled(Strips.mesh(0.02, 0.01, along, 1, 0, true), all, along, 1, Energies.NONE);
-        return LoadPath.of(
-                model,
-                new LoadPath.Manner(300, 0.01, 1e-3, 0.05),
-                Solvers.pureJava(),
-                n -> {},
-                () -> false);
+        SpreadModel model = Strips.pulled(Strips.mesh(0.02, 0.01, along, 1, 0, true), all, along, 1, Energies.NONE);
+        return LoadPath.of(model, new LoadPath.Manner(300, 0.01, 1e-3, 0.05), Solvers.pureJava(), n -> {}, () -> false);
     }
 
     @Test
@@ -60,7 +53,12 @@ class CrackBandTest {
             SpreadAnswer answer = broken(along);
             double t = 2 * TAPE.layerThickness().orElseThrow();
             double weakest = WEAK * TAPE.properties().require(Property.XT) * 0.01 * t;
-            LAW.within(1e-3, "strength of the weakest element", along + " elements", weakest, answer.peak().factor());
+            LAW.within(
+                    1e-3,
+                    "strength of the weakest element",
+                    along + " elements",
+                    weakest,
+                    answer.peak().factor());
             double energy = TAPE.properties().require(Property.GFT) * 0.01 * t;
             LAW.within(
                     0.01,

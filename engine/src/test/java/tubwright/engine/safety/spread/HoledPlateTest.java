@@ -99,7 +99,9 @@ class HoledPlateTest {
             fixed[6 * k + 5] = x < 1e-9 || y < 1e-9 || x > half - 1e-9;
         }
         // The far edge is that of the rays up to the corner, in the last ring.
-        int[] edge = IntStream.rangeClosed(0, rays / 2).map(i -> rings * (rays + 1) + i).toArray();
+        int[] edge = IntStream.rangeClosed(0, rays / 2)
+                .map(i -> rings * (rays + 1) + i)
+                .toArray();
         for (int i = 0; i + 1 < edge.length; i++) {
             double length = mesh.nodes()[3 * edge[i + 1] + 1] - mesh.nodes()[3 * edge[i] + 1];
             load[6 * edge[i]] += 0.5 * length;
@@ -131,9 +133,8 @@ class HoledPlateTest {
     void aHoleCostsWhatTestsOfOtherLaminatesSay() {
         double whole = whole();
         double[] radii = {1.5e-3, 3.175e-3, 5e-3};
-        double[] ratios = Arrays.stream(radii)
-                .map(r -> strength(r, 16, 14) / whole)
-                .toArray();
+        double[] ratios =
+                Arrays.stream(radii).map(r -> strength(r, 16, 14) / whole).toArray();
         for (int i = 0; i < radii.length; i++) {
             double expected = OpenHole.averageStress(radii[i], OpenHole.USUAL_AVERAGE_LENGTH, 3);
             String name = "strength with a hole of " + 2e3 * radii[i] + " mm over without";

@@ -72,15 +72,13 @@ class NeighbourhoodTest {
     @Test
     void withTheRestCondensedALoadMovesAsFarAsInTheWholeTub() throws IOException {
         Tub tub = tub();
-        Structure structure =
-                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
         Case wanted = load(tub);
         Solution whole = StaticSolver.solve(structure, List.of(wanted), Solvers.best(), new StepTimes())
                 .getFirst();
         String hardpoint = structure.hardpoints().getFirst().name();
         int[] patch = new Patches(structure).at(hardpoint, 0.4).elements();
-        Neighbourhood near = Neighbourhood.of(
-                tub, structure, patch, new int[0], wanted, ASSUMED, Solvers.best());
+        Neighbourhood near = Neighbourhood.of(tub, structure, patch, new int[0], wanted, ASSUMED, Solvers.best());
         SpreadAnswer answer = LoadPath.of(
                 near.model(), new LoadPath.Manner(3, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
         SpreadAnswer.Step first = answer.steps().get(1);
@@ -90,8 +88,7 @@ class NeighbourhoodTest {
     @Test
     void whatFailsFirstIsWhatTheReserveTableNames() throws IOException {
         Tub tub = tub();
-        Structure structure =
-                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
         Case wanted = load(tub);
         Solution whole = StaticSolver.solve(structure, List.of(wanted), Solvers.best(), new StepTimes())
                 .getFirst();
@@ -103,12 +100,12 @@ class NeighbourhoodTest {
                 .min()
                 .orElseThrow();
         int[] all = IntStream.range(0, structure.mesh().elementCount()).toArray();
-        Neighbourhood near =
-                Neighbourhood.of(tub, structure, all, new int[0], wanted, ASSUMED, Solvers.best());
+        Neighbourhood near = Neighbourhood.of(tub, structure, all, new int[0], wanted, ASSUMED, Solvers.best());
         SpreadAnswer answer = LoadPath.of(
                 near.model(), new LoadPath.Manner(0, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
         assertTrue(answer.lowered().isEmpty(), answer.lowered().toString());
-        assertEquals(least, answer.first(), 1e-6 * least, answer.events().getFirst().toString());
+        assertEquals(
+                least, answer.first(), 1e-6 * least, answer.events().getFirst().toString());
     }
 
     /** The checks that drive mechanisms: maximum stress, Puck, shear of the core, the elastic checks of bonds. */
@@ -122,8 +119,7 @@ class NeighbourhoodTest {
     @Test
     void aLoadThatGoesWithWhatIsTornOutIsNamed() throws IOException {
         Tub tub = tub();
-        Structure structure =
-                Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.15)).with(tub.fittings());
         Case.Torsion wanted = tub.cases().stream()
                 .filter(Case.Torsion.class::isInstance)
                 .map(Case.Torsion.class::cast)

@@ -55,7 +55,8 @@ class PanelTest {
         SpreadAnswer coarse = bent(laminate, 0.02, 24, 6, 0.3);
         SpreadAnswer fine = bent(laminate, 0.02, 36, 8, 0.3);
         assertEquals(1, coarse.peak().factor() / fine.peak().factor(), 0.02);
-        assertEquals(1, coarse.steps().getLast().released() / fine.steps().getLast().released(), 0.05);
+        assertEquals(
+                1, coarse.steps().getLast().released() / fine.steps().getLast().released(), 0.05);
     }
 
     /** P = 2 b d τ, the core's part of a sandwich in three-point bending (Allen 1969). */
@@ -84,13 +85,14 @@ class PanelTest {
                 n -> {},
                 () -> false);
         assertTrue(answer.ended().contains("needs GfT of pw-t650-976"), answer.ended());
-        assertTrue(answer.needs().toString().contains("GIIc of al-honeycomb-8.1"), answer.needs().toString());
+        assertTrue(
+                answer.needs().toString().contains("GIIc of al-honeycomb-8.1"),
+                answer.needs().toString());
     }
 
     @Test
     void aPanelLongerBetweenItsSupportsThanItIsIsRefused() {
         Laminate laminate = sandwich("al-honeycomb-8.1", 1);
-        assertThrows(
-                IllegalArgumentException.class, () -> new Panel(laminate, 0.1, 0.04, 0.2, false, 0.02, 8, 2));
+        assertThrows(IllegalArgumentException.class, () -> new Panel(laminate, 0.1, 0.04, 0.2, false, 0.02, 8, 2));
     }
 }

@@ -114,11 +114,9 @@ class UnzippingTest {
                 double k = PENALTY * area;
                 double[] place = {i * step, j * WIDTH, 0};
                 if (bonded) {
-                    Springs springs =
-                            new Springs(pair, new double[][] {normal, slide, side}, new double[] {k, k, k});
+                    Springs springs = new Springs(pair, new double[][] {normal, slide, side}, new double[] {k, k, k});
                     boolean[] opening = {true, false, false};
-                    bonds.add(
-                            Bond.bilinear(springs, opening, area, PEEL, SHEAR, ONE, TWO, "interface", place));
+                    bonds.add(Bond.bilinear(springs, opening, area, PEEL, SHEAR, ONE, TWO, "interface", place));
                 } else {
                     Springs touch = new Springs(pair, new double[][] {normal}, new double[] {k});
                     bonds.add(Bond.crushing(touch, Double.POSITIVE_INFINITY, "contact", place));
@@ -162,11 +160,7 @@ class UnzippingTest {
                 bonds,
                 new Surroundings(IntStream.range(0, n).toArray(), new double[0], loads, 0, fixed));
         return LoadPath.of(
-                model,
-                new LoadPath.Manner(most, 0.05, 1e-3, 0.04),
-                Solvers.pureJava(),
-                k -> {},
-                () -> false);
+                model, new LoadPath.Manner(most, 0.05, 1e-3, 0.04), Solvers.pureJava(), k -> {}, () -> false);
     }
 
     @Test

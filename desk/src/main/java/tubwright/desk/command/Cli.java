@@ -84,6 +84,7 @@ public final class Cli {
                 .addSubcommand(new EnoughCommand(terminal))
                 .addSubcommand(new StudyCommand(terminal))
                 .addSubcommand(new DrapeCommand(terminal))
+                .addSubcommand(new MouldsCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))
                 .addSubcommand(new KitCommand(terminal))
                 .addSubcommand(new PackCommand(terminal))

@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tubwright.desk.answer.MouldAnswer;
 import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.console.PackSummary;
 import tubwright.desk.console.Progress;
@@ -25,13 +26,17 @@ import tubwright.desk.export.FlatSvg;
 import tubwright.desk.export.NestSvg;
 import tubwright.desk.export.PackJson;
 import tubwright.desk.export.PackLists;
+import tubwright.desk.export.PieceSurfaces;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.sheet.BuildSheet;
+import tubwright.desk.sheet.MouldSheets;
 import tubwright.desk.sheet.PlyBook;
 import tubwright.desk.text.Figures;
+import tubwright.desk.work.MouldWork;
 import tubwright.desk.work.PackWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.engine.design.Design;
+import tubwright.engine.make.cure.CureLibrary;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.kit.KitNest;
 import tubwright.engine.make.kit.ShopData;
@@ -161,6 +166,18 @@ final class PackCommand implements Callable<Integer> {
         }
         folder.text("calendar.csv", PackLists.calendar(answer));
         folder.text("as-built.csv", PackLists.form(answer));
+        MouldAnswer moulds = MouldWork.on(
+                answer.laid().mesh(),
+                answer.laid().tub(),
+                answer.variant(),
+                MouldWork.Request.usual(CureLibrary.shipped()),
+                answer.date(),
+                answer.version(),
+                _ -> {});
+        try (OutputStream sheets = folder.open("pieces-and-moulds.pdf")) {
+            sheets.write(MouldSheets.write(moulds, answer.foot()));
+        }
+        PieceSurfaces.write(folder, moulds.mesh(), answer.laid().tub(), answer.foot());
         folder.text("kits.csv", PackLists.kits(answer));
         folder.text("materials.csv", PackLists.materials(answer));
         folder.text("hardpoints.csv", PackLists.hardpoints(answer));

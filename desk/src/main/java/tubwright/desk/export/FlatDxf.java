@@ -4,10 +4,12 @@ package tubwright.desk.export;
 import java.util.List;
 import java.util.Locale;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Mark;
 
 /**
- * Flat patterns for a cutter as ASCII DXF, in mm, layers after ASTM D6673: 1 outline, 7 direction of warp or fibres, 8 drawn
- * lines and the reference direction, 11 cut-outs, 15 words. One block a pattern, placed side by side once; outlines are
+ * Flat patterns for a cutter as ASCII DXF, in mm, layers after ASTM D6673: 1 outline, 4 notches (slits as lines from the
+ * outline inward), 7 direction of warp or fibres, 8 drawn lines (edges of zones, the reference direction, where a core's ramp
+ * begins, outlines of potting), 11 cut-outs, 15 words. One block a pattern, placed side by side once; outlines are
  * closed polylines.
  */
 public final class FlatDxf {
@@ -66,6 +68,10 @@ public final class FlatDxf {
             polyline(i == 0 ? "1" : "11", pattern.outlines().get(i), true);
         }
         pattern.lines().forEach(line -> polyline("8", line, false));
+        pattern.marks(Mark.Kind.CHAMFER).forEach(line -> polyline("8", line, false));
+        pattern.marks(Mark.Kind.POTTING).forEach(line -> polyline("8", line, false));
+        pattern.marks(Mark.Kind.NOTCH)
+                .forEach(slit -> line("4", 1e3 * slit[0], 1e3 * slit[1], 1e3 * slit[2], 1e3 * slit[3]));
         double x = 1e3 * pattern.start()[0];
         double y = 1e3 * pattern.start()[1];
         double half = Math.min(ARROW, 1e3 * Math.min(pattern.length(), pattern.width()) / 3);

@@ -4,6 +4,7 @@ package tubwright.desk.export;
 import java.util.List;
 import java.util.Locale;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Mark;
 
 /** Flat patterns as SVG at full size in mm, one below the other, in groups named after the layers of {@link FlatDxf}. */
 public final class FlatSvg {
@@ -30,7 +31,7 @@ public final class FlatSvg {
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.1fmm\" height=\"%.1fmm\" viewBox=\"0 0 %.1f %.1f\">%n",
                 width, height, width, height));
         svg.append("<style>path,line{fill:none;stroke:#000;stroke-width:.5}.l7{stroke:#06c}.l8{stroke:#888}"
-                + "text{font:8px sans-serif}</style>\n");
+                + ".l4{stroke:#c00}text{font:8px sans-serif}</style>\n");
         if (!foot.isEmpty()) {
             svg.append(format("<text class=\"l15\" x=\"%.1f\" y=\"12\">%s</text>%n", GAP, escape(foot)));
         }
@@ -45,6 +46,7 @@ public final class FlatSvg {
                 svg.append(path(i == 0 ? "l1" : "l11", p.outlines().get(i), true));
             }
             p.lines().forEach(line -> svg.append(path("l8", line, false)));
+            p.marks().forEach(m -> svg.append(path(m.kind() == Mark.Kind.NOTCH ? "l4" : "l8", m.points(), false)));
             double half = Math.min(60, 1e3 * Math.min(p.length(), p.width()) / 3);
             svg.append(arrow("l7", p, 0, half)).append(arrow("l8", p, p.reference(), half));
             svg.append(format(

@@ -7,10 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import tubwright.desk.answer.CureAnswer;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.laminate.Layer;
@@ -34,7 +38,10 @@ public final class CureWork {
     /** Only which laminates meet is asked of this mesh. */
     private static final double MESH = 0.06;
 
-    private static final double ROOM = 293.15;
+    static final double ROOM = 293.15;
+
+    /** Bends are looked at this often along the tub, m. */
+    private static final double STATIONS = 0.010;
 
     private CureWork() {}
 
@@ -71,7 +78,13 @@ public final class CureWork {
         }
         places.sort(Comparator.comparingDouble((CureAnswer.Place p) -> -p.cure().thickness()));
         return new CureAnswer(
-                tub.name(), stamp, version, shop, places, bends(tub, byZone), moulds(tub, library, shop, places));
+                tub.name(),
+                stamp,
+                version,
+                shop,
+                places,
+                bends(tub, zone -> Optional.ofNullable(byZone.get(zone)).flatMap(LaminateCure::springIn)),
+                moulds(tub, library, shop, places));
     }
 
     /** Every different laminate with where it lies: the zone, and the patches on it. */
@@ -93,7 +106,8 @@ public final class CureWork {
         return result;
     }
 
-    private static List<CureAnswer.Bend> bends(Tub tub, Map<String, LaminateCure> byZone) {
+    /** Where the skin turns between two strips, frame by frame, and by how much the laminates there close. */
+    static List<CureAnswer.Bend> bends(Tub tub, Function<String, Optional<LaminateCure.Bend>> springIn) {
         TubShape shape = tub.shape();
         List<CureAnswer.Bend> bends = new ArrayList<>();
         for (int corner = 1; corner < shape.strips().size(); corner++) {
@@ -104,24 +118,36 @@ public final class CureWork {
             double to = 0;
             double least = 0;
             double most = 0;
-            for (Frame frame : shape.frames()) {
-                Section section = shape.section(frame.x());
+            for (double x : stations(shape)) {
+                Section section = shape.section(x);
                 double turn = Math.abs(section.turn(corner));
-                String here = zoneAt(tub, strip, frame.x());
+                String here = zoneAt(tub, strip, x);
                 if (!here.equals(zone)) {
-                    add(bends, between, zone, from, to, least, most, byZone);
+                    add(bends, between, zone, from, x, least, most, springIn);
                     zone = here;
-                    from = frame.x();
+                    from = x;
                     least = turn;
                     most = turn;
                 }
-                to = frame.x();
+                to = x;
                 least = Math.min(least, turn);
                 most = Math.max(most, turn);
             }
-            add(bends, between, zone, from, to, least, most, byZone);
+            add(bends, between, zone, from, to, least, most, springIn);
         }
         return bends;
+    }
+
+    /** The frames, and between them every few millimetres. */
+    static double[] stations(TubShape shape) {
+        int steps = (int) Math.ceil((shape.rear() - shape.front()) / STATIONS);
+        return DoubleStream.concat(
+                        shape.frames().stream().mapToDouble(Frame::x),
+                        IntStream.rangeClosed(0, steps)
+                                .mapToDouble(i -> shape.front() + (shape.rear() - shape.front()) * i / steps))
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     private static void add(
@@ -132,20 +158,17 @@ public final class CureWork {
             double to,
             double least,
             double most,
-            Map<String, LaminateCure> byZone) {
+            Function<String, Optional<LaminateCure.Bend>> springIn) {
         if (zone.isEmpty()) {
             return;
         }
-        LaminateCure cure = byZone.get(zone);
-        double a = closing(cure, least);
-        double b = closing(cure, most);
+        double a = closing(springIn.apply(zone), least);
+        double b = closing(springIn.apply(zone), most);
         bends.add(new CureAnswer.Bend(between, zone, from, to, least, most, a, b));
     }
 
-    private static double closing(LaminateCure cure, double angle) {
-        return cure == null
-                ? Double.NaN
-                : cure.springIn().map(b -> b.formula().total(angle, b.change())).orElse(Double.NaN);
+    private static double closing(Optional<LaminateCure.Bend> bend, double angle) {
+        return bend.map(b -> b.formula().total(angle, b.change())).orElse(Double.NaN);
     }
 
     /** The zone of a strip at a station on the right; the later in the document counts. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.make.flat.Distortion;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Notches;
 import tubwright.engine.make.flat.Outlines;
 
 /** Read back by the rules of the format: group codes in pairs, sections, blocks, closed polylines on the cutters' layers. */
@@ -44,6 +45,14 @@ class FlatDxfTest {
         assertEquals(400 * 300, area(pairs, "1"), 1e-6);
         assertEquals(100 * 100 / 2.0, area(pairs, "11"), 1e-6);
         assertEquals(2, closed(pairs));
+    }
+
+    @Test
+    void notchesAreSlitsOnTheirLayer() {
+        String dxf = FlatDxf.write(List.of(Notches.on(SQUARE)));
+        // Both ends of the drawn line, and the warp at either edge.
+        assertEquals(4, dxf.split("LINE\n  8\n4\n").length - 1);
+        assertTrue(FlatSvg.write(List.of(Notches.on(SQUARE))).contains("class=\"l4\""));
     }
 
     @Test

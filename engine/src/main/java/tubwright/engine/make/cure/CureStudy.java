@@ -109,8 +109,8 @@ public final class CureStudy {
         }
     }
 
-    /** How bends of the laminate, or of its outer skin, close. */
-    private Optional<Bend> bend(Laminate laminate) {
+    /** How bends of the laminate, or of its outer skin, close; empty where the data are missing. */
+    public Optional<Bend> bend(Laminate laminate) {
         List<Ply> plies = new ArrayList<>();
         List<Layer> skin = new ArrayList<>();
         for (Layer layer : laminate.layers()) {

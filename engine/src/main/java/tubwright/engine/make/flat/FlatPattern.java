@@ -15,6 +15,7 @@ import java.util.List;
  * @param reference direction of the tub's reference direction at the start, rad from x
  * @param distortion what flattening stretched; all zero for a cloth, whose net gives it the shape exactly
  * @param missing length of outline the pattern could not follow, m
+ * @param marks notches, ramps and potting
  */
 public record FlatPattern(
         String name,
@@ -23,10 +24,39 @@ public record FlatPattern(
         double[] start,
         double reference,
         Distortion distortion,
-        double missing) {
+        double missing,
+        List<Mark> marks) {
     public FlatPattern {
         outlines = List.copyOf(outlines);
         lines = List.copyOf(lines);
+        marks = List.copyOf(marks);
+    }
+
+    /** One without marks. */
+    public FlatPattern(
+            String name,
+            List<double[]> outlines,
+            List<double[]> lines,
+            double[] start,
+            double reference,
+            Distortion distortion,
+            double missing) {
+        this(name, outlines, lines, start, reference, distortion, missing, List.of());
+    }
+
+    /** The same with these marks. */
+    public FlatPattern withMarks(List<Mark> others) {
+        return new FlatPattern(name, outlines, lines, start, reference, distortion, missing, others);
+    }
+
+    /** The same with these outlines. */
+    public FlatPattern withOutlines(List<double[]> others) {
+        return new FlatPattern(name, others, lines, start, reference, distortion, missing, marks);
+    }
+
+    /** Marks of a kind. */
+    public List<double[]> marks(Mark.Kind kind) {
+        return marks.stream().filter(m -> m.kind() == kind).map(Mark::points).toList();
     }
 
     /** Area inside the outer outline less the cut-outs, m². */

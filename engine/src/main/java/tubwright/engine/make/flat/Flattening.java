@@ -35,6 +35,13 @@ public final class Flattening {
         return flat;
     }
 
+    /** Nearly isometric, from another map of the same points into the plane, which is not changed. */
+    public static double[] isometric(TriangleSurface surface, double[] start, DirectSolver solver) {
+        double[] flat = start.clone();
+        new Flattening(surface, solver).rigid(flat);
+        return flat;
+    }
+
     /** Conformal: angles kept as well as they can be, lengths not; scaled to the surface's area. */
     public static double[] conformal(TriangleSurface surface, DirectSolver solver) {
         return new Flattening(surface, solver).conformalMap();

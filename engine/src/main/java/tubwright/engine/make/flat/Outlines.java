@@ -28,15 +28,23 @@ public final class Outlines {
 
     /** Whether any two sides that are not neighbours cross. */
     public static boolean crossesItself(double[] outline) {
+        return crossing(outline).length > 0;
+    }
+
+    /** About where the first two sides that are not neighbours cross, 2 coordinates; empty where none do. */
+    public static double[] crossing(double[] outline) {
         int n = outline.length / 2;
         for (int i = 0; i < n; i++) {
             for (int j = i + 2; j < n; j++) {
-                if ((j + 1) % n != i && cross(outline, i, (i + 1) % n, j, (j + 1) % n)) {
-                    return true;
+                int k = (i + 1) % n;
+                if ((j + 1) % n != i && cross(outline, i, k, j, (j + 1) % n)) {
+                    return new double[] {
+                        (outline[2 * i] + outline[2 * k]) / 2, (outline[2 * i + 1] + outline[2 * k + 1]) / 2
+                    };
                 }
             }
         }
-        return false;
+        return new double[0];
     }
 
     private static boolean cross(double[] o, int a, int b, int c, int d) {

@@ -12,6 +12,8 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Mark;
+import tubwright.engine.make.flat.Notches;
 import tubwright.engine.make.flat.Outlines;
 import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.nest.NestException;
@@ -45,7 +47,7 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
         if (width <= roll || ply.ply().role() == LayerRole.FILM && box[2] - box[0] <= roll) {
             return List.of(new CutPiece(ply, flat, 1, 1));
         }
-        int parts = parts(width, over);
+        int parts = parts(flat.name(), width, over);
         double step = width / parts;
         double moved = (ply.ply().sequence() % repeat - 0.5 * (repeat - 1)) * stagger;
         Geometry whole = polygon(flat);
@@ -68,7 +70,8 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
                             each.start(),
                             each.reference(),
                             each.distortion(),
-                            each.missing()),
+                            each.missing(),
+                            Notches.on(each).marks()),
                     pieces.size() + 1,
                     patterns.size()));
         }
@@ -76,10 +79,13 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
     }
 
     /** The fewest whose widest part still fits when the seams have been moved by the stagger. */
-    private int parts(double width, double over) {
+    private int parts(String name, double width, double over) {
         double moved = 0.5 * (repeat - 1) * stagger;
         if (!(roll > 2 * (over + moved))) {
-            throw new NestException("a roll of " + Math.round(1e3 * roll) + " mm is too narrow to splice plies from");
+            throw new NestException(
+                    "'" + name + "' is " + Math.round(1e3 * width) + " mm wide across its fibres, and a roll of "
+                            + Math.round(1e3 * roll) + " mm is too narrow to splice it from; take a roll of more than "
+                            + Math.round(2e3 * (over + moved)) + " mm, better of " + Math.round(1e3 * width) + " mm");
         }
         int parts = 2;
         while (width / parts + Math.max(moved + over / 2, parts > 2 ? over : 0) > roll) {
@@ -117,8 +123,12 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
                     outlines.add(anticlockwise(polygon.getInteriorRingN(h)));
                 }
                 double[] start = start(flat, outlines.getFirst());
+                // Notches are made anew; ramps and potting that lie in the part stay.
+                List<Mark> marks = flat.marks().stream()
+                        .filter(m -> m.kind() != Mark.Kind.NOTCH && within(outlines.getFirst(), m.points()))
+                        .toList();
                 patterns.add(new FlatPattern(
-                        flat.name(), outlines, List.of(), start, flat.reference(), flat.distortion(), 0));
+                        flat.name(), outlines, List.of(), start, flat.reference(), flat.distortion(), 0, marks));
             }
         }
         return patterns;
@@ -136,6 +146,15 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
             y += 2 * outline[i + 1] / outline.length;
         }
         return new double[] {x, y};
+    }
+
+    private static boolean within(double[] outline, double[] points) {
+        for (int i = 0; i < points.length; i += 2) {
+            if (!inside(outline, points[i], points[i + 1])) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean inside(double[] outline, double x, double y) {

@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
+import tubwright.engine.make.drape.LayLimits;
 import tubwright.engine.make.flat.Distortion;
+import tubwright.engine.make.flat.Outlines;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.mesh.Mesh;
 
@@ -32,7 +35,7 @@ final class Advice {
     }
 
     static DrapedPly on(Mesh mesh, DrapedPly laid) {
-        List<String> advice = new ArrayList<>();
+        List<String> advice = new ArrayList<>(laid.advice());
         DrapedPly.Figures f = laid.figures();
         if (f.area() < CRUMB) {
             advice.add(String.format(
@@ -59,40 +62,66 @@ final class Advice {
             }
         }
         if (laid.flat().overlapsItself()) {
-            advice.add("its pattern overlaps itself: split the ply");
+            double[] at = Outlines.crossing(laid.flat().outlines().getFirst());
+            advice.add(String.format(
+                    Locale.ROOT,
+                    "its pattern overlaps itself %.0f mm along and %.0f mm across from its start: split the ply there",
+                    1e3 * (at[0] - laid.flat().start()[0]),
+                    1e3 * (at[1] - laid.flat().start()[1])));
         }
         return new DrapedPly(
                 laid.ply(), laid.limits(), laid.start(), laid.turned(), laid.fibres(), f, laid.flat(), advice);
     }
 
     /** A run of neighbouring elements where the cloth locks or does not reach. */
-    private record Spot(String part, double fromX, double toX, double area) {}
+    record Spot(String part, double fromX, double toX, double area, List<Integer> elements) {}
+
+    /** The largest places where a cloth is sheared beyond its lock. */
+    static List<Spot> locked(Mesh mesh, LaidPly ply, DrapedPly.Fibres fibres, LayLimits limits) {
+        return largest(mesh, ply, i -> Math.abs(fibres.shear(i)) > limits.locking());
+    }
+
+    private static List<Spot> largest(Mesh mesh, LaidPly ply, IntPredicate bad) {
+        List<Integer> elements = new ArrayList<>();
+        double area = 0;
+        for (int i = 0; i < ply.elements().length; i++) {
+            area += mesh.area(ply.elements()[i]);
+            if (bad.test(i)) {
+                elements.add(ply.elements()[i]);
+            }
+        }
+        double least = DrapedPly.BARE / 2 * area;
+        return spots(mesh, elements).stream()
+                .filter(s -> s.area() > least)
+                .limit(MOST_PLACES)
+                .toList();
+    }
 
     private static void locked(Mesh mesh, DrapedPly laid, List<String> advice) {
         LaidPly ply = laid.ply();
-        List<Integer> bad = new ArrayList<>();
-        for (int i = 0; i < ply.elements().length; i++) {
-            double warp = laid.fibres().warp()[i];
-            double shear =
-                    Double.isNaN(warp) ? Math.PI / 2 : Math.abs(laid.fibres().shear(i));
-            if (shear > laid.limits().locking()) {
-                bad.add(ply.elements()[i]);
-            }
-        }
-        List<Spot> spots = spots(mesh, bad);
-        spots.stream()
-                .filter(s -> s.area() > DrapedPly.BARE / 2 * laid.figures().area())
-                .limit(MOST_PLACES)
+        locked(mesh, ply, laid.fibres(), laid.limits())
                 .forEach(s -> advice.add(String.format(
                         Locale.ROOT,
-                        "locks on %s %s (%.0f cm²): dart it there, or split the ply at x = %.0f mm",
-                        s.part(),
-                        s.toX() - s.fromX() < 0.01
-                                ? String.format(Locale.ROOT, "near x = %.0f mm", 1e3 * s.fromX())
-                                : String.format(
-                                        Locale.ROOT, "between x = %.0f and %.0f mm", 1e3 * s.fromX(), 1e3 * s.toX()),
+                        "locks on %s (%.0f cm²): dart it there, or split the ply at x = %.0f mm",
+                        where(s),
                         1e4 * s.area(),
                         1e3 * (s.fromX() + s.toX()) / 2)));
+        largest(mesh, ply, i -> Double.isNaN(laid.fibres().warp()[i]))
+                .forEach(s -> advice.add(String.format(
+                        Locale.ROOT,
+                        "laid from x = %.0f mm it cannot reach %s (%.0f cm²): split the ply at x = %.0f mm and lay that part"
+                                + " from a start of its own",
+                        1e3 * laid.start()[0],
+                        where(s),
+                        1e4 * s.area(),
+                        1e3 * (s.fromX() + s.toX()) / 2)));
+    }
+
+    private static String where(Spot s) {
+        return s.part()
+                + (s.toX() - s.fromX() < 0.01
+                        ? String.format(Locale.ROOT, " near x = %.0f mm", 1e3 * s.fromX())
+                        : String.format(Locale.ROOT, " between x = %.0f and %.0f mm", 1e3 * s.fromX(), 1e3 * s.toX()));
     }
 
     /** Connected by nodes, largest first. */
@@ -108,6 +137,7 @@ final class Advice {
         List<Spot> spots = new ArrayList<>();
         while (!left.isEmpty()) {
             ArrayDeque<Integer> queue = new ArrayDeque<>();
+            List<Integer> members = new ArrayList<>();
             int first = left.iterator().next();
             left.remove(first);
             queue.add(first);
@@ -116,6 +146,7 @@ final class Advice {
             double area = 0;
             while (!queue.isEmpty()) {
                 int e = queue.poll();
+                members.add(e);
                 double x = Mould.centre(mesh, e)[0];
                 from = Math.min(from, x);
                 to = Math.max(to, x);
@@ -129,7 +160,7 @@ final class Advice {
                 }
             }
             String side = mesh.region(first).mirrored() ? " L" : " R";
-            spots.add(new Spot(mesh.region(first).part() + side, from, to, area));
+            spots.add(new Spot(mesh.region(first).part() + side, from, to, area, members));
         }
         spots.sort(Comparator.comparingDouble(s -> -s.area()));
         return spots;

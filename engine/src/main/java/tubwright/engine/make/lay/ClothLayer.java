@@ -15,6 +15,7 @@ import tubwright.engine.make.drape.NetLocator;
 import tubwright.engine.make.drape.NetSettings;
 import tubwright.engine.make.flat.Distortion;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Notches;
 import tubwright.engine.make.flat.Outlines;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.surface.SurfacePoint;
@@ -81,7 +82,36 @@ final class ClothLayer {
         double[] at = new double[3];
         net.position(net.node(0, 0), at);
         FlatPattern flat = flat(ply, face, locator, start);
-        return new DrapedPly(ply, limits, at, start.turned(), fibres, figures, flat, List.of());
+        Darts.Cut cut = darts(ply, face, locator, limits, fibres, flat);
+        return new DrapedPly(ply, limits, at, start.turned(), fibres, figures, Notches.on(cut.flat()), cut.words());
+    }
+
+    private Darts.Cut darts(
+            LaidPly ply,
+            TriangleSurface face,
+            NetLocator locator,
+            LayLimits limits,
+            DrapedPly.Fibres fibres,
+            FlatPattern flat) {
+        Map<Integer, Integer> index = new HashMap<>();
+        for (int i = 0; i < ply.elements().length; i++) {
+            index.put(ply.elements()[i], i);
+        }
+        double[] p = new double[3];
+        return Darts.into(
+                flat,
+                Advice.locked(mesh, ply, fibres, limits),
+                e -> Double.isNaN(fibres.warp()[index.get(e)])
+                        ? new double[0]
+                        : new double[] {fibres.shear(index.get(e))},
+                e -> {
+                    SurfacePoint at = mould.centreOn(face, e);
+                    face.position(at.triangle(), at.x(), at.y(), p);
+                    return locator.of(p)
+                            .map(place -> new double[] {place.u(), -place.v()})
+                            .orElse(new double[0]);
+                },
+                limits.locking());
     }
 
     private ClothNet net(LaidPly ply, TriangleSurface face, Start start, double spacing, boolean[] reach) {

@@ -43,7 +43,8 @@ public final class PlyLayer {
         PlyPlan plan = PlyPlan.of(tub, mesh);
         Rims rims = new Rims(mesh);
         ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size), rims, plan.plies());
-        SheetLayer sheet = new SheetLayer(mesh, solver, rims);
+        SheetLayer sheet =
+                new SheetLayer(mesh, solver, rims, new CoreMarks(mesh, rims, plan.plies(), tub.hardpoints()));
         int all = plan.plies().size();
         DrapedPly[] draped = new DrapedPly[all];
         AtomicInteger done = new AtomicInteger();

@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import tubwright.engine.make.ply.PlyPlan;
+import tubwright.engine.make.surface.Neighbours;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.Region;
 
@@ -20,7 +20,7 @@ final class Rims {
 
     Rims(Mesh mesh) {
         this.mesh = mesh;
-        across = PlyPlan.neighbours(mesh);
+        across = Neighbours.of(mesh);
     }
 
     /** Closed loops of nodes round the elements, anticlockwise seen from outside round the whole. */
@@ -48,6 +48,22 @@ final class Rims {
             }
         }
         return loops;
+    }
+
+    /** The sides of elements that make up those loops: node, next node, element beyond it or −1. */
+    List<int[]> edges(int[] elements) {
+        boolean[] in = in(elements);
+        List<int[]> edges = new ArrayList<>();
+        for (int e : elements) {
+            int n = mesh.cornerCount(e);
+            for (int k = 0; k < n; k++) {
+                int other = across[4 * e + k];
+                if (other < 0 || !in[other]) {
+                    edges.add(new int[] {node(e, k), node(e, (k + 1) % n), other});
+                }
+            }
+        }
+        return edges;
     }
 
     /** Chains of nodes along which two zones, or the two halves of the car, meet inside the elements. */

@@ -8,10 +8,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.drape.LayLimits;
 import tubwright.engine.make.flat.Distortion;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.flat.Flattening;
+import tubwright.engine.make.flat.Notches;
 import tubwright.engine.make.flat.Outlines;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.surface.MeshSurface;
@@ -31,7 +33,10 @@ final class SheetLayer {
     private final DirectSolver solver;
     private final Rims rims;
 
-    SheetLayer(Mesh mesh, DirectSolver solver, Rims rims) {
+    private final CoreMarks cores;
+
+    SheetLayer(Mesh mesh, DirectSolver solver, Rims rims, CoreMarks cores) {
+        this.cores = cores;
         this.rims = rims;
         this.mesh = mesh;
         this.solver = solver;
@@ -51,11 +56,26 @@ final class SheetLayer {
         boolean wall = mesh.region(ply.elements()[0]).surface() == Region.Surface.WALL;
         TriangleSurface face = wall ? outer.surface() : outer.inward(depths(outer, depthAt));
         double[] flat = Flattening.isometric(face, solver);
-        int middle = middle(ply.elements());
         Distortion distortion = Distortion.of(face, flat);
+        if (!wall && distortion.mean() > Distortion.LIMIT) {
+            // Deep in a tight fillet a face is so crumpled that a conformal map of it loses its lengths; the mould's
+            // own
+            // face, which has the same points, is a better start then.
+            double[] other = Flattening.isometric(face, Flattening.isometric(outer.surface(), solver), solver);
+            Distortion otherwise = Distortion.of(face, other);
+            if (otherwise.mean() < distortion.mean()) {
+                flat = other;
+                distortion = otherwise;
+            }
+        }
+        int middle = middle(ply.elements());
         turn(flat, outer, face, middle, Directions.of(mesh, middle, Directions.nominal(mesh, middle, ply)));
         double[] start = Mould.centre(mesh, middle);
         FlatPattern pattern = pattern(ply, outer, flat, middle, distortion);
+        if (ply.role() == LayerRole.CORE) {
+            pattern = cores.on(ply, pattern, outer, flat);
+        }
+        pattern = Notches.on(pattern);
         DrapedPly.Fibres fibres = fibres(ply, outer, face, flat);
         double largest = 0;
         double mean = 0;

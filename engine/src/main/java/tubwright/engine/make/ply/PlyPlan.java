@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import tubwright.engine.laminate.Layer;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.make.surface.Neighbours;
 import tubwright.engine.material.Ply;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.Region;
@@ -38,44 +39,10 @@ public record PlyPlan(Mesh mesh, List<LaidPly> plies) {
             byPiece.computeIfAbsent(mesh.region(e).piece(), p -> new ArrayList<>())
                     .add(e);
         }
-        int[] across = neighbours(mesh);
+        int[] across = Neighbours.of(mesh);
         List<LaidPly> plies = new ArrayList<>();
         byPiece.forEach((piece, elements) -> new OnePiece(tub, mesh, across, piece, elements).into(plies));
         return new PlyPlan(mesh, plies);
-    }
-
-    /** Element across each side of each element; −1 where there is none. */
-    public static int[] neighbours(Mesh mesh) {
-        int[] across = new int[4 * mesh.elementCount()];
-        Arrays.fill(across, -1);
-        // Sides hang in a chain at the node they leave from until their other element comes.
-        int[] head = new int[mesh.nodeCount()];
-        int[] chain = new int[across.length];
-        Arrays.fill(head, -1);
-        for (int e = 0; e < mesh.elementCount(); e++) {
-            int sides = mesh.cornerCount(e);
-            for (int k = 0; k < sides; k++) {
-                int a = mesh.elementNodes()[4 * e + k];
-                int b = mesh.elementNodes()[4 * e + (k + 1) % sides];
-                int other = head[b];
-                while (other >= 0 && (across[other] >= 0 || end(mesh, other) != a)) {
-                    other = chain[other];
-                }
-                if (other >= 0) {
-                    across[4 * e + k] = other / 4;
-                    across[other] = e;
-                } else {
-                    chain[4 * e + k] = head[a];
-                    head[a] = 4 * e + k;
-                }
-            }
-        }
-        return across;
-    }
-
-    private static int end(Mesh mesh, int side) {
-        int e = side / 4;
-        return mesh.elementNodes()[4 * e + (side % 4 + 1) % mesh.cornerCount(e)];
     }
 
     /** The plies of one piece. */

@@ -344,7 +344,7 @@ class BadDesignTest {
     @Test
     void aCaseThatNeitherTwistsNorBends() throws IOException {
         assertEquals(
-                "tub.yaml:106:5: torsion: none of these keys is given: couple, force, forces,"
+                "tub.yaml:106:5: torsion: none of these keys is given: couple, force, forces, pads,"
                         + " pressures, car, wheels\n"
                         + "    give at least one of them",
                 fault("    couple: 1000 N·m\n", ""));

@@ -80,20 +80,7 @@ final class BuiltForm {
     }
 
     private static List<String> ply(String piece, DrapedPly of, String pattern, double mass) {
-        return List.of(
-                "ply",
-                piece,
-                pattern,
-                of.ply().material().name(),
-                "",
-                grams(mass),
-                "",
-                "",
-                "",
-                "",
-                "",
-                "",
-                "");
+        return List.of("ply", piece, pattern, of.ply().material().name(), "", grams(mass), "", "", "", "", "", "", "");
     }
 
     private static List<String> line(String kind, String piece, double mass) {

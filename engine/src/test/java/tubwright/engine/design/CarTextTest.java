@@ -151,12 +151,11 @@ class CarTextTest {
 
     @Test
     void everyStarterCaseSaysWhereItsFactorsComeFrom() {
-        List<Case> loads =
-                LARKSPUR.cases().stream()
-                        .filter(Case.Loads.class::isInstance)
-                        // What a crush pushes with is computed, and says from what.
-                        .filter(c -> !c.name().endsWith(" crush"))
-                        .toList();
+        List<Case> loads = LARKSPUR.cases().stream()
+                .filter(Case.Loads.class::isInstance)
+                // What a crush pushes with is computed, and says from what.
+                .filter(c -> !c.name().endsWith(" crush"))
+                .toList();
         assertTrue(loads.size() >= 12);
         loads.forEach(c -> assertTrue(
                 ((Case.Loads) c).source().contains("no source")

@@ -301,7 +301,8 @@ class TrimCommandsTest {
                 JsonMapper.class,
                 tools.jackson.core.JsonGenerator.class,
                 com.fasterxml.jackson.annotation.JsonIgnore.class,
-                org.hipparchus.util.FastMath.class)) {
+                org.hipparchus.util.FastMath.class,
+                tubwright.fleet.Job.class)) {
             places.add(Path.of(each.getProtectionDomain()
                             .getCodeSource()
                             .getLocation()

@@ -142,7 +142,7 @@ final class BuiltCommand implements Callable<Integer> {
             } else {
                 BuiltSummary.lines(terminal, answer).forEach(terminal::print);
                 terminal.print("");
-                terminal.print("  " + terminal.look(Look.STRONG, RunCommand.shown(folder.target())));
+                terminal.print("  " + terminal.look(Look.STRONG, Written.shown(folder.target())));
             }
         }
     }

@@ -64,7 +64,7 @@ final class CrushCommand implements Callable<Integer> {
             } else {
                 CrushSummary.lines(terminal, answer).forEach(terminal::print);
                 terminal.print("");
-                terminal.print("  " + RunCommand.shown(out.target().resolve("crush.html")));
+                terminal.print("  " + Written.shown(out.target().resolve("crush.html")));
             }
         }
         return ExitCode.DONE;

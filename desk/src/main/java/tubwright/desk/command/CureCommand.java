@@ -17,11 +17,9 @@ import tubwright.desk.answer.CureAnswer;
 import tubwright.desk.console.CureSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.CureJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.CurePage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.CureWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
@@ -135,11 +133,7 @@ final class CureCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     CureSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG, RunCommand.shown(out.target().resolve("cure.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, out.target().resolve("cure.html"), progress);
                 }
             }
         } catch (CureException e) {

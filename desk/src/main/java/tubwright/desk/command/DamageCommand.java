@@ -15,11 +15,9 @@ import tubwright.desk.answer.DamageAnswer;
 import tubwright.desk.console.DamageSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.DamageJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.DamagePage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.DamageWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
@@ -121,12 +119,7 @@ final class DamageCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     DamageSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("damage.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("damage.html"), progress);
                 }
             }
         }

@@ -16,14 +16,12 @@ import tubwright.desk.answer.DrapeAnswer;
 import tubwright.desk.console.DrapeSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.DrapeCsv;
 import tubwright.desk.export.DrapeJson;
 import tubwright.desk.export.FlatDxf;
 import tubwright.desk.export.FlatSvg;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.DrapePage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.DrapeWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.engine.design.Design;
@@ -99,12 +97,7 @@ final class DrapeCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     DrapeSummary.lines(terminal, answer, all).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("drape.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("drape.html"), progress);
                 }
             }
         }

@@ -107,7 +107,7 @@ final class EnoughCommand implements Callable<Integer> {
             } else {
                 EnoughSummary.lines(terminal, answer).forEach(terminal::print);
                 terminal.print("");
-                terminal.print("  " + RunCommand.shown(out.target().resolve("enough.html")));
+                terminal.print("  " + Written.shown(out.target().resolve("enough.html")));
             }
         }
         if (store) {

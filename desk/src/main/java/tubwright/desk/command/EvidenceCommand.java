@@ -117,8 +117,8 @@ final class EvidenceCommand implements Callable<Integer> {
                 terminal.print("");
                 terminal.print("  "
                         + terminal.look(
-                                Look.STRONG, RunCommand.shown(written.target().resolve("evidence.pdf"))));
-                terminal.print("  " + RunCommand.shown(written.target().resolve("evidence.html")));
+                                Look.STRONG, Written.shown(written.target().resolve("evidence.pdf"))));
+                terminal.print("  " + Written.shown(written.target().resolve("evidence.html")));
                 terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
             }
         }

@@ -17,12 +17,10 @@ import tubwright.desk.console.ExchangeSummary;
 import tubwright.desk.console.KeptSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.ExchangeCsv;
 import tubwright.desk.export.ExchangeJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.ExchangePage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.ChoiceWork;
 import tubwright.desk.work.ExchangeWork;
 import tubwright.desk.work.TrimWork;
@@ -142,12 +140,7 @@ final class ExchangeCommand implements Callable<Integer> {
                     List<String> lines = new ArrayList<>(ExchangeSummary.lines(terminal, answer));
                     kept.ifPresent(k -> lines.addAll(KeptSummary.lines(k)));
                     lines.forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("exchange.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("exchange.html"), progress);
                 }
             }
         }

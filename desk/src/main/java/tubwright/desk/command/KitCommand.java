@@ -13,11 +13,9 @@ import tubwright.desk.answer.KitAnswer;
 import tubwright.desk.console.KitSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.KitJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.KitPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.KitWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
@@ -113,11 +111,7 @@ final class KitCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     KitSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG, RunCommand.shown(out.target().resolve("kit.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, out.target().resolve("kit.html"), progress);
                 }
             }
         } catch (DataException | NestException e) {

@@ -14,12 +14,10 @@ import tubwright.desk.answer.LedgerAnswer;
 import tubwright.desk.console.LedgerSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.LedgerCsv;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.TrimJson;
 import tubwright.desk.report.LedgerPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.TrimWork;
 import tubwright.engine.design.Design;
 
@@ -92,12 +90,7 @@ final class LedgerCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     LedgerSummary.lines(terminal, answer, all).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("ledger.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("ledger.html"), progress);
                 }
             }
         }

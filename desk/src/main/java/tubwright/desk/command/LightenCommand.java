@@ -20,11 +20,9 @@ import tubwright.desk.console.KeptSummary;
 import tubwright.desk.console.LightenSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.TrimJson;
 import tubwright.desk.report.LightenPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.ChoiceWork;
 import tubwright.desk.work.LightenWork;
 import tubwright.desk.work.TrimWork;
@@ -153,12 +151,7 @@ final class LightenCommand implements Callable<Integer> {
                 } else {
                     LightenSummary.lines(terminal, answer).forEach(terminal::print);
                     kept.ifPresent(k -> KeptSummary.lines(k).forEach(terminal::print));
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("lighten.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("lighten.html"), progress);
                 }
                 terminal.out().flush();
             }

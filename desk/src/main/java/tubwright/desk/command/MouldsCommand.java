@@ -17,12 +17,10 @@ import tubwright.desk.answer.MouldAnswer;
 import tubwright.desk.console.MouldSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.MouldJson;
 import tubwright.desk.export.PieceSurfaces;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.report.MouldPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.MouldWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
@@ -124,11 +122,7 @@ final class MouldsCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     MouldSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG, RunCommand.shown(run.target().resolve("moulds.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, run.target().resolve("moulds.html"), progress);
                 }
             }
             return ExitCode.DONE;

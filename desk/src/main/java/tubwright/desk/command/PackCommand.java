@@ -20,7 +20,6 @@ import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.console.PackSummary;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.FlatDxf;
 import tubwright.desk.export.FlatSvg;
 import tubwright.desk.export.NestSvg;
@@ -31,7 +30,6 @@ import tubwright.desk.export.RunFolder;
 import tubwright.desk.sheet.BuildSheet;
 import tubwright.desk.sheet.MouldSheets;
 import tubwright.desk.sheet.PlyBook;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.MouldWork;
 import tubwright.desk.work.PackWork;
 import tubwright.desk.work.TrimWork;
@@ -130,12 +128,7 @@ final class PackCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     PackSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("ply-book.pdf"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("ply-book.pdf"), progress);
                 }
             }
         }

@@ -18,13 +18,11 @@ import tubwright.desk.console.Progress;
 import tubwright.desk.console.RigExplainSummary;
 import tubwright.desk.console.RigExplainWords;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.KeptPrediction;
 import tubwright.desk.export.RigWorkJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.ScoredPrediction;
 import tubwright.desk.report.RigExplainNote;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.RigWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
@@ -133,12 +131,7 @@ final class RigExplainCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     RigExplainSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("report.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("report.html"), progress);
                 }
             }
         }

@@ -14,12 +14,10 @@ import tubwright.desk.answer.RigPlanAnswer;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.RigPlanSummary;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.ReadingsForm;
 import tubwright.desk.export.RigWorkJson;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.sheet.RigTestSheet;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.RigWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
@@ -116,12 +114,7 @@ final class RigPlanCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     RigPlanSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("sheet.pdf"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("sheet.pdf"), progress);
                 }
             }
         }

@@ -86,7 +86,7 @@ final class RulesCommand implements Callable<Integer> {
                 } else {
                     RulesSummary.lines(terminal, answer).forEach(terminal::print);
                     terminal.print("");
-                    terminal.print("  " + RunCommand.shown(out.target().resolve("rules.html")));
+                    terminal.print("  " + Written.shown(out.target().resolve("rules.html")));
                     terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
                 }
             }

@@ -18,10 +18,8 @@ import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.RunSummary;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.CalibrationFile;
 import tubwright.desk.export.RunFolder;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.RunFiles;
 import tubwright.desk.work.UserMistake;
 import tubwright.desk.work.Workbench;
@@ -130,10 +128,7 @@ final class RunCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     RunSummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(Look.STRONG, shown(folder.target().resolve("report.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("report.html"), progress);
                 }
             }
         }
@@ -175,10 +170,5 @@ final class RunCommand implements Callable<Integer> {
                 ? Instant.ofEpochSecond(Long.parseLong(epoch))
                 : Instant.now();
         return now.truncatedTo(ChronoUnit.SECONDS).toString();
-    }
-
-    static String shown(Path path) {
-        Path here = Path.of("").toAbsolutePath();
-        return path.startsWith(here) ? here.relativize(path).toString() : path.toString();
     }
 }

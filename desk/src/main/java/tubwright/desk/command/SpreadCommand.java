@@ -14,11 +14,9 @@ import tubwright.desk.answer.SpreadStory;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.SpreadSummary;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.SpreadJson;
 import tubwright.desk.report.SpreadPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.SpreadWork;
 import tubwright.desk.work.TrimWork;
 import tubwright.desk.work.UserMistake;
@@ -148,12 +146,7 @@ final class SpreadCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     SpreadSummary.lines(terminal, story).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("spread.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("spread.html"), progress);
                 }
             }
         }

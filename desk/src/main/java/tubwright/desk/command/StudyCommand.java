@@ -14,12 +14,10 @@ import tubwright.desk.answer.StudyAnswer;
 import tubwright.desk.console.Progress;
 import tubwright.desk.console.StudySummary;
 import tubwright.desk.console.Terminal;
-import tubwright.desk.console.Terminal.Look;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.export.StudyCsv;
 import tubwright.desk.export.StudyJson;
 import tubwright.desk.report.StudyPage;
-import tubwright.desk.text.Figures;
 import tubwright.desk.work.StudyWork;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
@@ -122,12 +120,7 @@ final class StudyCommand implements Callable<Integer> {
                     terminal.out().print(document);
                 } else {
                     StudySummary.lines(terminal, answer).forEach(terminal::print);
-                    terminal.print("");
-                    terminal.print("  "
-                            + terminal.look(
-                                    Look.STRONG,
-                                    RunCommand.shown(folder.target().resolve("study.html"))));
-                    terminal.print("  computed in " + Figures.elapsed(progress.seconds()));
+                    Written.tell(terminal, folder.target().resolve("study.html"), progress);
                 }
                 terminal.out().flush();
             }

@@ -49,7 +49,7 @@ export function Sheet({ bench }: { bench: Bench }) {
         <aside class="margin" aria-label="Beside the tub">
           <Chapters bench={bench} state={state} />
           {state.picked && <ReadingAt bench={bench} state={state} />}
-          {state.hints && <Hints bench={bench} />}
+          {state.hints && state.chapter === "plies" && <Hints bench={bench} />}
           {state.beside && <Differences state={state} />}
           <OpenChapter bench={bench} state={state} />
         </aside>
@@ -57,7 +57,7 @@ export function Sheet({ bench }: { bench: Bench }) {
       <footer class="caution">
         <span>{state.project.caution}</span>
         {!state.hints && (
-          <button type="button" class="quiet" onClick={() => bench.set({ hints: true })} data-test="hints">
+          <button type="button" class="quiet" onClick={() => bench.set({ hints: true, chapter: "plies" })} data-test="hints">
             first steps
           </button>
         )}

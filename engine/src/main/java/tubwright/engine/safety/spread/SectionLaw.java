@@ -44,6 +44,7 @@ final class SectionLaw {
             double outer,
             double inner,
             PlyStrengths strengths,
+            double yield,
             PlyCriterion between) {}
 
     private final Laminate laminate;
@@ -81,6 +82,7 @@ final class SectionLaw {
                     z[i],
                     z[i + 1],
                     strengths,
+                    layer.material().properties().si(Property.TENSILE_YIELD).orElse(Double.NaN),
                     between);
             add(i, layer, strengths, energies);
         }
@@ -361,11 +363,13 @@ final class SectionLaw {
         private final double[] stress = new double[6];
         private final double[] least = new double[2];
         private final double[] layers;
+        /** Share of its stiffness in shear that each layer has left. */
+        private final double[] kept;
+
         private final double[] section = new double[STRAINS * STRAINS];
         private final double[] left;
         private final int at;
         private final double[] sheared = new double[2];
-        private double area;
         private int points;
 
         /**
@@ -375,6 +379,10 @@ final class SectionLaw {
             int mechanisms = law.mechanisms.size();
             layers = new double[4 * law.layers.length];
             law.shear(law.damaged(left, at, layers), section);
+            kept = new double[law.layers.length];
+            for (int i = 0; i < kept.length; i++) {
+                kept[i] = layers[4 * i + 3] / law.layers[i].g12();
+            }
             this.left = left;
             this.at = at;
             ratio = new double[mechanisms];
@@ -394,11 +402,11 @@ final class SectionLaw {
         int last = -1;
         to.sheared[0] += strains[6];
         to.sheared[1] += strains[7];
-        to.area += weight;
         to.points++;
         for (int m = 0; m < mechanisms.size(); m++) {
             Mechanism each = mechanisms.get(m);
             if (each.kind() == Mechanism.Kind.CORE_SHEAR) {
+                sheared(strains[6], strains[7], weight, m, to);
                 continue;
             }
             Ready layer = layers[each.layer()];
@@ -410,9 +418,9 @@ final class SectionLaw {
                 stress(layer, layer.inner(), strains, to, 4 * each.layer(), 3);
                 last = each.layer();
             }
-            double w = 0.5 * weight * (layer.outer() - layer.inner());
-            at(each, layer, w, m, 0, to);
-            at(each, layer, w, m, 3, to);
+            at(each, layer, m, 0, to);
+            at(each, layer, m, 3, to);
+            energy(each, layer, weight * (layer.outer() - layer.inner()), m, to);
         }
     }
 
@@ -431,78 +439,105 @@ final class SectionLaw {
     }
 
     /** Stress as it would be had this mechanism alone not begun: what the rest of the material hands on to it. */
-    private void at(Mechanism each, Ready layer, double w, int m, int at, Drive to) {
+    private void at(Mechanism each, Ready layer, int m, int at, Drive to) {
         double own = to.left[to.at + m];
         double s1 = to.stress[at] / own;
         double s2 = to.stress[at + 1] / own;
         double s12 = to.stress[at + 2] / own;
-        double sheared = 0.5 * s12 * s12 / layer.g12();
         double ratio;
         boolean tension;
-        double energy;
         switch (each.kind()) {
             case FIBRE -> {
                 tension = s1 > 0;
                 ratio = tension
                         ? s1 / layer.strengths().xt()
                         : -s1 / layer.strengths().xc();
-                energy = 0.5 * s1 * s1 / layer.e1() + sheared;
             }
             case WEFT -> {
                 tension = s2 > 0;
                 ratio = tension
                         ? s2 / layer.strengths().yt()
                         : -s2 / layer.strengths().yc();
-                energy = 0.5 * s2 * s2 / layer.e2() + sheared;
             }
             case YIELD -> {
                 tension = s1 + s2 > 0;
-                double yield = laminate.layers()
-                        .get(each.layer())
-                        .material()
-                        .properties()
-                        .require(Property.TENSILE_YIELD);
-                ratio = Math.sqrt(s1 * s1 - s1 * s2 + s2 * s2 + 3 * s12 * s12) / yield;
-                energy = 0.5 * (s1 * s1 + s2 * s2 - 2 * layer.nu12() * s1 * s2) / layer.e1() + sheared;
+                ratio = Math.sqrt(s1 * s1 - s1 * s2 + s2 * s2 + 3 * s12 * s12) / layer.yield();
             }
             default -> {
                 tension = s2 > 0;
                 if (layer.between() == null) {
                     ratio = Math.abs(s12) / layer.strengths().s12();
-                    energy = sheared;
                 } else {
                     Arrays.fill(to.least, Double.POSITIVE_INFINITY);
                     layer.between().lower(0, s2, s12, 0, 0, 0, to.least, 0);
                     ratio = 1 / to.least[MATRIX_PLACE];
-                    double across = 0.5 * s2 * s2 / layer.e2();
-                    energy = across + sheared;
-                    to.opening[m] += tension ? w * across : 0;
                 }
             }
         }
-        to.energy[m] += w * energy;
         if (ratio > to.ratio[m]) {
             to.ratio[m] = ratio;
             to.tension[m] = tension;
         }
     }
 
-    /** After all points: a core is looked at by the mean of its element, as in the reserve table. */
-    void finish(Drive to) {
-        for (int m = 0; m < mechanisms.size(); m++) {
-            if (mechanisms.get(m).kind() == Mechanism.Kind.CORE_SHEAR) {
-                core(to.sheared[0] / to.points, to.sheared[1] / to.points, m, to);
+    /**
+     * Adds what the layer would give out for each share of its stiffness that this mechanism takes, −∂W/∂d at the strains there are:
+     * through its thickness stress is linear. Shear is taken by all mechanisms of a layer together, hence what others have left of it.
+     */
+    private static void energy(Mechanism each, Ready layer, double volume, int m, Drive to) {
+        double own = to.left[to.at + m];
+        double w = 0.5 * volume / (own * own);
+        double first = w * mean(to.stress, 0, 0);
+        double second = w * mean(to.stress, 1, 1);
+        double others = to.kept[each.layer()] / own;
+        double sheared = w * mean(to.stress, 2, 2) / (layer.g12() * others);
+        switch (each.kind()) {
+            case FIBRE -> to.energy[m] += first / layer.e1() + sheared;
+            case WEFT -> to.energy[m] += second / layer.e2() + sheared;
+            case YIELD ->
+                to.energy[m] += (first + second - 2 * layer.nu12() * w * mean(to.stress, 0, 1)) / layer.e1()
+                        + w * mean(to.stress, 2, 2) / layer.g12();
+            default -> {
+                double across = layer.between() == null ? 0 : second / layer.e2();
+                to.energy[m] += across + sheared;
+                to.opening[m] += to.stress[1] + to.stress[4] > 0 ? across : 0;
             }
         }
     }
 
-    private void core(double x, double y, int m, Drive to) {
+    /** Mean through a layer of the product of two stresses, each linear between the layer's surfaces. */
+    private static double mean(double[] stress, int i, int k) {
+        double a = stress[i];
+        double b = stress[3 + i];
+        double c = stress[k];
+        double d = stress[3 + k];
+        return (2 * (a * c + b * d) + a * d + b * c) / 6;
+    }
+
+    /** After all points: a core is looked at by the mean of its element, as in the reserve table. */
+    void finish(Drive to) {
+        for (int m = 0; m < mechanisms.size(); m++) {
+            if (mechanisms.get(m).kind() == Mechanism.Kind.CORE_SHEAR) {
+                double[] stress = core(to.sheared[0] / to.points, to.sheared[1] / to.points, m, to);
+                to.ratio[m] = Math.hypot(stress[0] / coreShear[0], stress[1] / coreShear[1]);
+            }
+        }
+    }
+
+    private void sheared(double x, double y, double weight, int m, Drive to) {
+        double[] stress = core(x, y, m, to);
+        to.energy[m] += 0.5
+                * weight
+                * coreThickness
+                * (stress[0] * stress[0] / coreShear[2] + stress[1] * stress[1] / coreShear[3]);
+    }
+
+    /** Shear of the core along and across its ribbon, as if it had not begun to fail, Pa. */
+    private double[] core(double x, double y, int m, Drive to) {
         double own = to.left[to.at + m];
         double qx = (to.section[54] * x + to.section[55] * y) / own;
         double qy = (to.section[62] * x + to.section[63] * y) / own;
-        double along = (ribbon[0] * qx + ribbon[1] * qy) / distance;
-        double across = (ribbon[0] * qy - ribbon[1] * qx) / distance;
-        to.energy[m] = 0.5 * to.area * coreThickness * (along * along / coreShear[2] + across * across / coreShear[3]);
-        to.ratio[m] = Math.hypot(along / coreShear[0], across / coreShear[1]);
+        return new double[] {(ribbon[0] * qx + ribbon[1] * qy) / distance, (ribbon[0] * qy - ribbon[1] * qx) / distance
+        };
     }
 }

@@ -45,6 +45,7 @@ public final class SpreadModel {
     private final double[][] matrices;
     private final double[][] operators;
     private final double[][] weights;
+    private final double[] areas;
     private final double[][] axesOf;
     private final int[] cornerStart;
 
@@ -135,6 +136,7 @@ public final class SpreadModel {
         matrices = new double[pieces.size()][];
         operators = new double[elements.length][];
         weights = new double[elements.length][];
+        areas = new double[elements.length];
         axesOf = new double[elements.length][];
         cornerStart = from;
         ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
@@ -156,6 +158,7 @@ public final class SpreadModel {
         for (int p = 0; p < w.points(); p++) {
             System.arraycopy(w.strainOperator(p), 0, operators[k], p * STRAINS * n, STRAINS * n);
             weights[k][p] = w.weight(p);
+            areas[k] += w.weight(p);
         }
         axesOf[k] = w.axes(0).clone();
     }
@@ -322,7 +325,7 @@ public final class SpreadModel {
     private double capacity(int k, int m, SectionLaw.Drive drive) {
         Mechanism each = law(k).mechanisms().get(m);
         double t = law(k).thickness(m);
-        double area = Arrays.stream(weights[k]).sum();
+        double area = areas[k];
         double energy = drive.tension[m] ? each.tension() : each.compression();
         if (each.kind() == Mechanism.Kind.MATRIX && drive.energy[m] > 0) {
             double share = drive.opening[m] / drive.energy[m];

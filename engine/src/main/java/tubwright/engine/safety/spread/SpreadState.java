@@ -33,6 +33,8 @@ final class SpreadState {
     /** By what the ratio is multiplied, above one where the strength had to be lowered. */
     final double[] sharper;
 
+    private final boolean[] opened;
+
     private final double[] remnant;
 
     /** @param shells which mechanisms are of shells rather than of springs */
@@ -46,6 +48,7 @@ final class SpreadState {
         last = new double[mechanisms];
         onset = new double[mechanisms];
         sharper = new double[mechanisms];
+        opened = new boolean[mechanisms];
         Arrays.fill(kappa, 1);
         Arrays.fill(last, Double.NaN);
         Arrays.fill(sharper, 1);
@@ -57,6 +60,7 @@ final class SpreadState {
         last = other.last.clone();
         onset = other.onset.clone();
         sharper = other.sharper.clone();
+        opened = other.opened.clone();
     }
 
     SpreadState copy() {
@@ -100,6 +104,19 @@ final class SpreadState {
         return Math.max(STEEPEST, capacity / onset);
     }
 
+    /**
+     * How far a field drives a mechanism. One that has begun goes by its energy, √(W/W₀), whose own pattern of strain the ratio of
+     * its worst point no longer tells: only so is what it takes what the structure loses. Where its sign has turned, the energies
+     * of its two signs are not the same, and the ratio counts.
+     */
+    private double drive(SpreadModel.Driven driven, int m) {
+        double ratio = driven.ratio()[m];
+        if (!begun(m)) {
+            return ratio * sharper(driven.onset()[m], driven.capacity()[m]);
+        }
+        return driven.tension()[m] == opened[m] ? ratio * Math.sqrt(driven.onset()[m] / onset[m]) : ratio * sharper[m];
+    }
+
     /** Factor on the ratio that lowers the strength of an element too large for its energy. */
     static double sharper(double onset, double capacity) {
         return capacity < STEEPEST * onset ? Math.sqrt(STEEPEST * onset / capacity) : 1;
@@ -128,7 +145,7 @@ final class SpreadState {
             double w = begun ? onset[m] : driven.onset()[m] / (sharp * sharp);
             double f = begun ? last[m] : last(w, driven.capacity()[m]);
             weight[count] = w * fall(f);
-            slope[count] = driven.ratio()[m] * sharp;
+            slope[count] = drive(driven, m);
             from[count] = kappa[m];
             to[count] = f;
             least = kappa[m] < f ? Math.min(least, kappa[m] / slope[count]) : least;
@@ -195,13 +212,14 @@ final class SpreadState {
             if (!follows[m]) {
                 continue;
             }
-            double sharp = begun(m) ? sharper[m] : sharper(driven.onset()[m], driven.capacity()[m]);
-            double k = factor * driven.ratio()[m] * sharp;
-            if (k <= kappa[m]) {
+            double k = factor * drive(driven, m);
+            if (!(k > kappa[m])) {
                 continue;
             }
             if (!begun(m)) {
+                double sharp = sharper(driven.onset()[m], driven.capacity()[m]);
                 next.sharper[m] = sharp;
+                next.opened[m] = driven.tension()[m];
                 next.onset[m] = driven.onset()[m] / (sharp * sharp);
                 next.last[m] = last(next.onset[m], driven.capacity()[m]);
             }
@@ -215,8 +233,8 @@ final class SpreadState {
         double least = Double.POSITIVE_INFINITY;
         for (int m = 0; m < kappa.length; m++) {
             if (chosen[m] && driven.ratio()[m] > 0 && !(begun(m) && kappa[m] >= last[m])) {
-                double sharp = begun(m) ? sharper[m] : sharper(driven.onset()[m], driven.capacity()[m]);
-                least = Math.min(least, kappa[m] / (driven.ratio()[m] * (Double.isNaN(sharp) ? 1 : sharp)));
+                double drive = drive(driven, m);
+                least = Math.min(least, kappa[m] / (Double.isNaN(drive) ? driven.ratio()[m] : drive));
             }
         }
         return least;

@@ -59,6 +59,15 @@ class PanelTest {
                 1, coarse.steps().getLast().released() / fine.steps().getLast().released(), 0.05);
     }
 
+    /** Whatever plies and core do together, what their laws say they took is what the work of the load leaves behind. */
+    @Test
+    void theLawsTakeWhatTheLoadLeavesBehind() {
+        SpreadAnswer answer = bent(sandwich("al-honeycomb-8.1", 1), 0.02, 16, 4, 0.4);
+        SpreadAnswer.Step end = answer.steps().getLast();
+        assertTrue(answer.events().size() > 1, answer.events().toString());
+        assertEquals(end.taken(), end.released(), 0.005 * end.taken());
+    }
+
     /** P = 2 b d τ, the core's part of a sandwich in three-point bending (Allen 1969). */
     @Test
     void aWeakCoreShearsAtTheForceOfTheBeamFormula() {

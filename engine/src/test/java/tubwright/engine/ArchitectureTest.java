@@ -28,6 +28,7 @@ class ArchitectureTest {
             "strength",
             "joint",
             "shape",
+            "cabin",
             "mesh",
             "load",
             "structure",

@@ -83,6 +83,7 @@ public final class Cli {
                 .addSubcommand(new ExchangeCommand(terminal))
                 .addSubcommand(new EnoughCommand(terminal))
                 .addSubcommand(new StudyCommand(terminal))
+                .addSubcommand(new CabinCommand(terminal))
                 .addSubcommand(new DrapeCommand(terminal))
                 .addSubcommand(new MouldsCommand(terminal))
                 .addSubcommand(new CureCommand(terminal))

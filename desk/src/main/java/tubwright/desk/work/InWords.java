@@ -4,6 +4,7 @@ package tubwright.desk.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import tubwright.desk.answer.CabinAnswer;
 import tubwright.desk.answer.CheckAnswer;
 import tubwright.desk.answer.Reading;
 import tubwright.desk.answer.RunAnswer;
@@ -54,11 +55,11 @@ final class InWords {
                             .toList(),
                     mass.whole().mass()));
         }
-        return new CheckAnswer(
-                design.name(), facts(design.asDesigned().tub()), variants, Gathering.warnings(design, materials));
+        return new CheckAnswer(design.name(), facts(design), variants, Gathering.warnings(design, materials));
     }
 
-    private static List<String> facts(Tub tub) {
+    private static List<String> facts(Design design) {
+        Tub tub = design.asDesigned().tub();
         TubShape shape = tub.shape();
         List<String> facts = new ArrayList<>();
         facts.add(Figures.fixed(1000 * (shape.rear() - shape.front()), 0, " ") + " mm long, "
@@ -74,6 +75,13 @@ final class InWords {
                 + tub.stiffeners().size() + " stiffeners; cases: "
                 + listed(tub.cases().stream().map(c -> c.name()).toList()) + ".");
         facts.addAll(CarWords.of(tub.fittings()));
+        if (!design.asDesigned().cabin().isEmpty()) {
+            facts.addAll(new CabinAnswer(
+                            design.name(),
+                            design.asDesigned(),
+                            design.asDesigned().fit())
+                    .words());
+        }
         return facts;
     }
 

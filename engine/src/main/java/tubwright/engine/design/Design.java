@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import tubwright.engine.cabin.Cabin;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.SchemaWriter;
 import tubwright.engine.design.text.Tree;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.safety.crush.CrushStructure;
 import tubwright.engine.safety.rules.RuledTub;
@@ -56,6 +59,7 @@ public record Design(
      * @param layupRules what stacks must keep to when weight is taken out
      * @param crush structures that crush in an impact
      * @param rules that it is held against
+     * @param cabin what has to go into it
      */
     public record Variant(
             String name,
@@ -64,10 +68,34 @@ public record Design(
             StabilityAsk stability,
             LayupRules layupRules,
             List<CrushStructure> crush,
-            List<RuledTub> rules) {
+            List<RuledTub> rules,
+            Cabin cabin) {
         public Variant {
             rules = List.copyOf(rules);
             crush = List.copyOf(crush);
+        }
+
+        /** What has to go into the tub, held against its skin, at each station as thick as its thickest strip is there. */
+        public Cabin.Fit fit() {
+            return cabin.in(tub.shape(), this::skin);
+        }
+
+        /**
+         * The thickest laminate of any strip at a station, m; patches left out.
+         *
+         * @param x station, m
+         */
+        public double skin(double x) {
+            return tub.layout().zones().stream()
+                    .filter(zone -> zone.areas().stream()
+                            .anyMatch(a -> a instanceof SurfaceLayout.OnStrips strips
+                                    && x >= strips.fromX()
+                                    && x <= strips.toX()))
+                    .mapToDouble(zone -> Optional.ofNullable(tub.laminates().get(zone.name()))
+                            .map(Laminate::thickness)
+                            .orElse(0.0))
+                    .max()
+                    .orElse(0);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import tubwright.engine.cabin.Cabin;
 import tubwright.engine.design.text.Binder;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
@@ -127,6 +128,7 @@ final class DesignReader {
                         List.copyOf(layouts.zoneLaminates().keySet()),
                         variant.equals(Design.AS_DESIGNED))
                 .read(text.rules()));
+        Optional<Cabin> cabin = faults.attempt(() -> CabinReader.read(text.cabin(), shape));
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
@@ -161,7 +163,8 @@ final class DesignReader {
                 targets.completed(ask),
                 LayupRulesText.rules(text.layupRules()),
                 crush.orElseThrow().structures(),
-                rules.orElseThrow());
+                rules.orElseThrow(),
+                cabin.orElseThrow());
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

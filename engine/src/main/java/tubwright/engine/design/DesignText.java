@@ -64,6 +64,7 @@ record DesignText(
         @Says("Bodies bolted on: engine, gearbox.") List<Named<BodyText>> bodies,
         @Says("Mass without stiffness: driver, fuel.") List<Named<PlacedMassText>> masses,
         @Says("The car on its wheels.") Optional<CarText> car,
+        @Says("Who and what has to go into the tub.") Optional<CabinText> cabin,
         @Says("Wishbones, rods, rockers and links.") Optional<SuspensionText> suspension,
         @Says("What is held and what pushes.") List<Named<CaseText>> cases,
 

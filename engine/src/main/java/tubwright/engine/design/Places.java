@@ -38,6 +38,7 @@ public final class Places {
         add(text.tubes());
         add(text.bodies());
         add(text.masses());
+        text.cabin().ifPresent(c -> add(c.kept()));
         add(text.shape().walls());
         add(text.shape().openings());
         text.shape().strips().forEach(s -> places.putIfAbsent(s.text(), s.place()));

@@ -15,7 +15,7 @@ public enum Dimension {
     DIMENSIONLESS("number", 0, 0, 0, 0, 0, "1", "%"),
     LENGTH("length", 1, 0, 0, 0, 0, "mm", "m", "in"),
     AREA("area", 2, 0, 0, 0, 0, "m²", "mm²", "in²"),
-    VOLUME("volume", 3, 0, 0, 0, 0, "m³", "mm³", "in³"),
+    VOLUME("volume", 3, 0, 0, 0, 0, "l", "m³", "mm³", "in³"),
     SECOND_MOMENT_OF_AREA("second moment of area", 4, 0, 0, 0, 0, "mm⁴", "m⁴", "in⁴"),
     MASS("mass", 0, 1, 0, 0, 0, "kg", "g", "lb"),
     TIME("time", 0, 0, 1, 0, 0, "s", "min", "h"),

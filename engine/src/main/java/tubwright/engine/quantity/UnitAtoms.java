@@ -75,6 +75,7 @@ final class UnitAtoms {
         plain(5280 * 12 * INCH / 3600, new Exponents(1, 0, -1, 0, 0), "mph");
         plain(1e-3, new Exponents(-2, 1, 0, 0, 0), "gsm");
         plain(POUND / Math.pow(12 * INCH, 3), new Exponents(-3, 1, 0, 0, 0), "pcf");
+        plain(1e-3, new Exponents(3, 0, 0, 0, 0), "l", "litre", "litres");
         plain(0.01, number, "%", "percent");
         plain(1e-6, number, "ppm", "µε", "microstrain");
 

@@ -64,14 +64,14 @@ public record CabinAnswer(String tub, Design.Variant variant, Cabin.Fit fit) {
     private String nearest(Cabin.Nearest n) {
         String where = " (x = " + millimetres(n.at()[0]) + ", z = " + millimetres(n.at()[2]) + ")";
         if (n.distance() < 0) {
-return "Does not go in: " + n.what() + ", " + millimetres(-n.distance()) + " into the skin" + where
+            return "Does not go in: " + n.what() + ", " + millimetres(-n.distance()) + " into the skin" + where
                     + ". If that is sideways the tub is too narrow there by twice as much.";
         }
         return "Tightest: " + n.what() + ", " + millimetres(n.distance()) + " from the inner skin" + where + "; "
                 + (n.distance() < cabin().room()
                         ? millimetres(cabin().room()) + " are wanted."
-                        : "where that is sideways the tub could be "
-                                + millimetres(2 * (n.distance() - cabin().room())) + " narrower.");
+                        : "where that is sideways the tub could be " + millimetres(2 * (n.distance() - cabin().room()))
+                                + " narrower.");
     }
 
     /** A length in words. */

@@ -78,7 +78,7 @@ final class CabinCommand implements Callable<Integer> {
             } else {
                 CabinSummary.lines(terminal, answer).forEach(terminal::print);
                 terminal.print("");
-                terminal.print("  " + RunCommand.shown(out.target().resolve("cabin.html")));
+                terminal.print("  " + Written.shown(out.target().resolve("cabin.html")));
             }
         }
         return ExitCode.DONE;

@@ -3,6 +3,7 @@ import { Ask, Refused, type Happening } from "./ask";
 import { Drafts } from "./drafts";
 import { ExchangeErrand, ModesErrand, RunErrand, TestErrand } from "./errands";
 import { tubOf } from "./geometry";
+import { LayErrand } from "./layings";
 import { LogbookDesk } from "./logbookdesk";
 import type { Look } from "./looks";
 import { answerOf, beginning, fieldKey, isStored, type BenchState, type Habits } from "./state";
@@ -22,6 +23,7 @@ export class Bench {
   readonly exchange: ExchangeErrand;
   readonly modes: ModesErrand;
   readonly tests: TestErrand;
+  readonly laying: LayErrand;
   readonly logbook: LogbookDesk;
   private readonly followers = new Map<Happening["what"], (() => Promise<void>)[]>();
 
@@ -33,6 +35,7 @@ export class Bench {
     this.exchange = new ExchangeErrand(this);
     this.modes = new ModesErrand(this);
     this.tests = new TestErrand(this);
+    this.laying = new LayErrand(this);
     this.logbook = new LogbookDesk(this);
     this.follow("ANSWERS", () => this.answered());
   }

@@ -2,6 +2,7 @@
 import type { ComponentType } from "preact";
 import type { Bench } from "./bench";
 import { Exchange } from "./exchange";
+import { Laying } from "./laying";
 import { Logbook } from "./logbook";
 import { Modes } from "./modes";
 import { Patch } from "./patch";
@@ -23,6 +24,7 @@ export const CHAPTERS: readonly { key: string; name: string; View: ComponentType
   { key: "exchange", name: "Exchange", View: Exchange },
   { key: "modes", name: "Modes", View: Modes },
   { key: "patch", name: "Patch away", View: Patch },
+  { key: "laying", name: "Laying", View: Laying },
   { key: "test", name: "Torsion test", View: TorsionTest },
   { key: "log", name: "Logbook", View: Logbook },
 ];

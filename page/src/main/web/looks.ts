@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-import type { AnswerView, DraftView, FieldsView, LedgerView, ShapeView } from "./ask";
+import type { AnswerView, DraftView, FieldsView, LedgerView, PlyView, ShapeView } from "./ask";
 import type { Parcel } from "./binary";
 import { balance, css, kindColour, ramp, type Rgb } from "./colours";
 import type { Tub } from "./geometry";
 import { full, figure, shown, unit, type Units } from "./units";
 
 /** What the tub is coloured by. */
-export type Look = "zones" | "pieces" | "thickness" | "directions" | "energy" | "movement" | "reserve" | "tried" | "mode";
+export type Look = "zones" | "pieces" | "thickness" | "directions" | "energy" | "movement" | "reserve" | "tried" | "mode" | "laid";
 
 export const LOOKS: readonly { look: Look; name: string; tells: string }[] = [
   { look: "zones", name: "zones", tells: "one colour for each zone" },
@@ -18,6 +18,7 @@ export const LOOKS: readonly { look: Look; name: string; tells: string }[] = [
   { look: "reserve", name: "reserve", tells: "lowest reserve factor of each zone in the load cases" },
   { look: "tried", name: "tried", tells: "where the layup being tried is lighter or heavier than designed" },
   { look: "mode", name: "mode", tells: "how it buckles or vibrates; choose which in the margin" },
+  { look: "laid", name: "laid", tells: "a ply as it lies: its shear, and strokes along warp or fibres; choose it in the margin, under Laying" },
 ];
 
 /** A key to the colours. */
@@ -46,6 +47,7 @@ export interface Known {
   draft?: DraftView | undefined;
   ledger?: LedgerView | undefined;
   mode?: Parcel<ShapeView> | undefined;
+  ply?: Parcel<PlyView> | undefined;
 }
 
 /** The ends of the ramps, the same for everything that is looked at side by side. */
@@ -72,7 +74,7 @@ export function scaleOf(tubs: readonly Tub[], fields: readonly (Parcel<FieldsVie
 
 /** Paints a tub; what is not known yet is left blank. */
 export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, known: Known, scale: Scale): Painting {
-  const { fields, answer, draft, ledger, mode } = known;
+  const { fields, answer, draft, ledger, mode, ply } = known;
   const { regions, stacks } = tub.view;
   const region = (e: number) => regions[tub.regions[e]];
   switch (look) {
@@ -178,6 +180,20 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, known: Kno
           ticks: [0, 0.5, 1].map((at) => ({ at, text: `${100 * at} %` })),
         },
         says: (e) => `moves ${figure(100 * movement(tub, u, e), 2)} % of the largest movement in this shape`,
+      };
+    }
+    case "laid": {
+      if (!ply) return { ...nothing(blank), legend: { title: "choose a ply beside the tub, under Laying", kinds: [] } };
+      const shear = ply.floats("shear");
+      const { cloth, locking, name } = ply.document;
+      const high = cloth ? locking : 45;
+      return {
+        of: (e) => (Number.isNaN(shear[e]) ? blank : ramp(Math.min(1, shear[e] / high))),
+        legend: {
+          title: cloth ? `shear of ${name}, degrees; it locks at the right end` : `${name}; it does not shear`,
+          ticks: cloth ? [0, 0.5, 1].map((at) => ({ at, text: figure(at * high, 2) })) : [],
+        },
+        says: (e) => (Number.isNaN(shear[e]) ? "this ply does not lie here" : cloth ? `shear ${figure(shear[e], 3)}°` : "this ply lies here"),
       };
     }
     case "movement": {

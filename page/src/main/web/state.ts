@@ -7,9 +7,11 @@ import type {
   FieldsView,
   FileView,
   KeptView,
+  LayView,
   LedgerView,
   LogView,
   ModesView,
+  PlyView,
   ProjectView,
   RunView,
   ShapeView,
@@ -54,6 +56,10 @@ export interface BenchState {
   modesWork: RunView;
   /** The shape that was chosen last. */
   mode?: Parcel<ShapeView> | undefined;
+  laying: LayView;
+  layingWork: RunView;
+  /** The ply that is shown on the tub. */
+  ply?: Parcel<PlyView> | undefined;
   readings: readonly FileView[];
   /** The test that is open. */
   test?: TestView | undefined;
@@ -103,6 +109,8 @@ export function beginning(kept: Partial<Habits>): BenchState {
     exchangeWork: IDLE,
     modes: { variant: "", revision: "", shapes: [], notes: [], aboutBuckling: "", aboutVibration: "" },
     modesWork: IDLE,
+    laying: { variant: "", revision: "", pieces: [] },
+    layingWork: IDLE,
     readings: [],
     explained: {
       file: "",

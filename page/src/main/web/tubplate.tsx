@@ -64,6 +64,11 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
     const known = mode?.document.variant === v && mode.document.revision === state.tubs[v].view.revision;
     return look === "mode" && known ? mode : undefined;
   };
+  const plyOf = (v: string) => {
+    const { laying, ply } = state;
+    const known = laying.variant === v && laying.revision === state.tubs[v].view.revision;
+    return state.look === "laid" && known ? ply : undefined;
+  };
   const tried = state.look === "tried" ? state.draft : undefined;
   const scale = scaleOf(
     shownVariants.map((v) => state.tubs[v]),
@@ -78,10 +83,11 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
           draft: v === state.draft?.variant ? state.draft : undefined,
           ledger: v === state.ledger?.variant ? state.ledger : undefined,
           mode: modeOf(v),
+          ply: plyOf(v),
         };
         return paint(state.tubs[v], state.look, state.units, BLANK[state.dark ? "dark" : "light"], known, scale);
       }),
-    [state.tubs, state.look, state.units, state.dark, state.fields, state.loading, state.answers, state.stored, tried, state.mode, shownVariants.join("\n")],
+    [state.tubs, state.look, state.units, state.dark, state.fields, state.loading, state.answers, state.stored, tried, state.mode, state.ply, state.laying, shownVariants.join("\n")],
   );
   const fieldsOf = (v: string) => (state.look === "mode" ? undefined : state.fields[fieldKey(v, state.loading)]);
   // What stands side by side is drawn the same number of times out of shape.
@@ -94,12 +100,14 @@ export function TubPlate({ bench, state }: { bench: Bench; state: BenchState }) 
     () =>
       shownVariants.map((v, i) => {
         const moved = modeOf(v) ?? fieldsOf(v);
+        const ply = plyOf(v);
         return {
-          tub: state.tubs[v],
+          // The strokes of a ply run along its warp, and only where it lies.
+          tub: ply ? { ...state.tubs[v], directions: ply.floats("warp").map((d) => (Number.isNaN(d) ? 0 : d)) } : state.tubs[v],
           colour: paintings[i].of,
           hidden: state.hidden,
           shape: moved && state.magnify > 0 ? { u: moved.floats("displacements"), scale: scales[i] } : undefined,
-          strokes: state.look === "directions",
+          strokes: state.look === "directions" || ply !== undefined,
           marked: state.marked,
         };
       }),

@@ -27,6 +27,8 @@ public record Happening(
         /** Shapes of buckling and vibration, and how far their search has come. */
         MODES,
         /** The test explained last, and how far the next explanation has come. */
-        TEST
+        TEST,
+        /** Plies as they lie, and how far laying has come. */
+        LAYING
     }
 }

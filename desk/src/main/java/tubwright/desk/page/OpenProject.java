@@ -43,6 +43,7 @@ public final class OpenProject implements AutoCloseable {
     private final ModesBook modes;
     private final TestBook tests;
     private final HitBook hits;
+    private final LayBook laying;
     private Snapshot snapshot;
     private Workings workings;
 
@@ -69,6 +70,7 @@ public final class OpenProject implements AutoCloseable {
         modes = new ModesBook(this, queue, this::tell);
         tests = new TestBook(this, logbook, queue, version, this::tell);
         hits = new HitBook(this);
+        laying = new LayBook(this, queue, version, this::tell);
         snapshot.design().ifPresent(this::work);
         watch = new FileWatch(file, this::reread);
     }
@@ -307,6 +309,31 @@ public final class OpenProject implements AutoCloseable {
         return modes.shape(variant, number);
     }
 
+    /** The plies laid last. */
+    public LayView laying() {
+        return laying.view();
+    }
+
+    /** How far laying has come. */
+    public RunView layingWork() {
+        return laying.work();
+    }
+
+    /** Begins to lay the plies of a variant. */
+    public RunView startLaying(String variant) {
+        return laying.start(workings().variant(variant).name());
+    }
+
+    /** Stops laying. */
+    public RunView stopLaying() {
+        return laying.stop();
+    }
+
+    /** One ply with where it lies, {@link LayView.PlyView} with arrays. */
+    public byte[] ply(String variant, int number) {
+        return laying.ply(variant, number);
+    }
+
     /** Files of the project that may hold readings of a torsion test. */
     public List<TestView.FileView> readings() {
         return tests.files();
@@ -456,6 +483,7 @@ public final class OpenProject implements AutoCloseable {
         exchange.stop();
         modes.stop();
         tests.stop();
+        laying.stop();
         synchronized (this) {
             if (workings != null) {
                 workings.close();

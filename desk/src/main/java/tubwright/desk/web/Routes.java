@@ -10,6 +10,7 @@ import tubwright.desk.page.ExplainedView;
 import tubwright.desk.page.FieldsView;
 import tubwright.desk.page.Happening;
 import tubwright.desk.page.HitView;
+import tubwright.desk.page.LayView;
 import tubwright.desk.page.LedgerView;
 import tubwright.desk.page.LogView;
 import tubwright.desk.page.ModesView;
@@ -233,6 +234,43 @@ final class Routes {
                         List.of("variant", "number"),
                         ModesView.ShapeView.class,
                         a -> project.shape(a.get("variant"), Integer.parseInt(a.get("number")))),
+                get(
+                        "/api/laying",
+                        "laying",
+                        "The plies laid last",
+                        List.of(),
+                        LayView.class,
+                        _ -> project.laying()),
+                get(
+                        "/api/laying/work",
+                        "layingWork",
+                        "How far laying has come",
+                        List.of(),
+                        RunView.class,
+                        _ -> project.layingWork()),
+                post(
+                        "/api/laying/start",
+                        "startLaying",
+                        "Begins to lay every ply of a variant in its mould",
+                        List.of(),
+                        LayView.LayingRequest.class,
+                        RunView.class,
+                        a -> project.startLaying(((LayView.LayingRequest) a.body()).variant())),
+                post(
+                        "/api/laying/stop",
+                        "stopLaying",
+                        "Stops laying",
+                        List.of(),
+                        Route.Nothing.class,
+                        RunView.class,
+                        _ -> project.stopLaying()),
+                binary(
+                        "/api/ply",
+                        "ply",
+                        "One ply with where it lies and its pattern",
+                        List.of("variant", "number"),
+                        LayView.PlyView.class,
+                        a -> project.ply(a.get("variant"), Integer.parseInt(a.get("number")))),
                 new Route(
                         "GET",
                         "/api/readings",

@@ -108,7 +108,12 @@ function Ply({ ply, state }: { ply: PlyView; state: BenchState }) {
         Step {ply.step} of {ply.steps}: {ply.name}
       </h3>
       <p>{ply.words}</p>
-      {ply.outlines.length > 0 && <Pattern ply={ply} />}
+      {ply.outlines.length > 0 && (
+        <>
+          <Pattern ply={ply} />
+          <p class="small">From its start: warp or fibres drawn through, the reference direction dashed.</p>
+        </>
+      )}
       <table>
         <tbody>
           {facts.map(([name, value]) => (

@@ -189,10 +189,9 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, known: Kno
       const high = cloth ? locking : 45;
       return {
         of: (e) => (Number.isNaN(shear[e]) ? blank : ramp(Math.min(1, shear[e] / high))),
-        legend: {
-          title: cloth ? `shear of ${name}, degrees; it locks at the right end` : `${name}; it does not shear`,
-          ticks: cloth ? [0, 0.5, 1].map((at) => ({ at, text: figure(at * high, 2) })) : [],
-        },
+        legend: cloth
+          ? { title: `shear of ${name}`, ticks: [0, 0.5, 1].map((at) => ({ at, text: `${at === 1 ? "locks at " : ""}${figure(at * high, 2)}°` })) }
+          : { title: name, kinds: [{ colour: css(ramp(0)), text: "lies here, does not shear" }] },
         says: (e) => (Number.isNaN(shear[e]) ? "this ply does not lie here" : cloth ? `shear ${figure(shear[e], 3)}°` : "this ply lies here"),
       };
     }

@@ -398,6 +398,40 @@ await step("finds how it buckles and vibrates, and shows a shape moving with its
   return `${named.split("\n")[0]}; ${await of("mode-named").count() ? "still named" : "put away"}`;
 });
 
+await step("lays every ply in its mould and goes through them step by step, on the tub and as patterns", async () => {
+  await of("chapter-laying").click();
+  await of("laying-start").click();
+  await of("laying-stop").click();
+  await until("it has stopped", async () => /^stopped/.test(await of("laying-words").innerText()));
+  await of("laying-start").click();
+  await of("laying-steps").waitFor({ timeout: 600_000 });
+  const bare = await drawn();
+  await of("laying-next").click();
+  await of("laying-pattern").waitFor();
+  await until("the ply lies on the tub", async () => (await drawn()).hash !== bare.hash);
+  const named = async () => (await of("laying-ply").locator("h3").innerText()).trim();
+  const first = await named();
+  if (!/^Step 1 of \d+: lower shell 01$/.test(first)) fail(first);
+  await picture("page-laying");
+  // Up to the first tape, which does not shear, and back by one.
+  const seen = [];
+  while (!/does not shear/.test(await page.locator(".key").innerText())) {
+    if (seen.length > 12) fail(`no tape among ${seen.join(", ")}`);
+    await of("laying-next").focus();
+    const before = await named();
+    await page.keyboard.press("Enter");
+    await until("the next ply is shown", async () => (await named()) !== before);
+    seen.push(await named());
+  }
+  await of("laying-before").click();
+  await until("the ply before is shown", async () => (await named()) !== seen.at(-1));
+  await of("laying-piece").selectOption("upper shell");
+  await until("the other piece is shown", async () => /upper shell 01$/.test(await named()));
+  await of("look-energy").click();
+  await of("chapter-plies").click();
+  return first;
+});
+
 await check("shows other units and leaves the data alone", async () => {
   const si = await numberOf("figure-mass");
   await of("units").click();

@@ -84,7 +84,7 @@ class BrowserTest {
                 }
             }));
         }
-        int fewest = pictures.equals("-") ? 30 : 13;
+        int fewest = pictures.equals("-") ? 31 : 14;
         assertTrue(tests.size() >= fewest, () -> "only " + tests.size() + " steps were made: " + text(err));
         return tests;
     }

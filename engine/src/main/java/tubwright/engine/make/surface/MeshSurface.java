@@ -191,13 +191,63 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
             }
         }
         double[] moved = new double[from.length];
-        for (int i = 0; i < moved.length; i++) {
-            moved[i] = from[i] - held[i / 3] * normals[i];
-        }
-        for (int turn = 0; turn < MOST_TURNS && raiseFolded(moved, held); turn++) {
+        for (int turn = 0; ; turn++) {
+            held = evened(depth, held);
+            for (int i = 0; i < moved.length; i++) {
+                moved[i] = from[i] - held[i / 3] * normals[i];
+            }
             // Each turn brings folded triangles nearer to the surface, where none is folded.
+            if (turn == MOST_TURNS || !raiseFolded(moved, held)) {
+                return surface.movedTo(moved);
+            }
         }
-        return surface.movedTo(moved);
+    }
+
+    /**
+     * A fillet that is held less deep passes that on to its neighbours and evenly into its surroundings: from point to point
+     * the least depth leaves a face with dents, which no cloth follows and no pattern flattens.
+     */
+    private double[] evened(double[] depth, double[] held) {
+        int[] c = surface.corners();
+        double[] raised = new double[depth.length];
+        boolean any = false;
+        for (int p = 0; p < raised.length; p++) {
+            raised[p] = depth[p] - held[p];
+            any |= raised[p] > 0;
+        }
+        if (!any) {
+            return held;
+        }
+        for (int turn = 0; turn < EVENINGS; turn++) {
+            double[] most = raised.clone();
+            for (int e = 0; e < c.length; e++) {
+                int a = c[e];
+                int b = c[e % 3 == 2 ? e - 2 : e + 1];
+                most[a] = Math.max(most[a], raised[b]);
+                most[b] = Math.max(most[b], raised[a]);
+            }
+            raised = most;
+        }
+        for (int turn = 0; turn < EVENINGS; turn++) {
+            double[] sum = raised.clone();
+            int[] count = new int[sum.length];
+            for (int e = 0; e < c.length; e++) {
+                int a = c[e];
+                int b = c[e % 3 == 2 ? e - 2 : e + 1];
+                sum[a] += raised[b];
+                sum[b] += raised[a];
+                count[a]++;
+                count[b]++;
+            }
+            for (int p = 0; p < sum.length; p++) {
+                raised[p] = sum[p] / (1 + count[p]);
+            }
+        }
+        double[] even = new double[depth.length];
+        for (int p = 0; p < even.length; p++) {
+            even[p] = Math.min(held[p], depth[p] - raised[p]);
+        }
+        return even;
     }
 
     /** Brings the points of triangles that have lost their area or turned over nearer to the surface; whether any has. */
@@ -233,4 +283,5 @@ public record MeshSurface(TriangleSurface surface, int[] element, int[] pointOfN
 
     private static final double LEAST_LEFT = 0.25;
     private static final int MOST_TURNS = 50;
+    private static final int EVENINGS = 2;
 }

@@ -23,6 +23,8 @@ import tubwright.engine.make.data.DataException;
 import tubwright.engine.make.lay.PlyLayer;
 import tubwright.engine.make.nest.NestException;
 import tubwright.engine.quantity.Dimension;
+import tubwright.engine.shape.ShapeException;
+import tubwright.engine.structure.StructureException;
 
 /** {@code tubwright kit}: what a tub takes to make. */
 @Command(
@@ -91,6 +93,7 @@ final class KitCommand implements Callable<Integer> {
             progress.stage("laying plies");
             KitAnswer answer = KitWork.kit(
                     chosen.tub(),
+                    chosen.laying(),
                     shop.data(),
                     run.request(shop.build(), LocalDate.now().toString()),
                     size,
@@ -116,6 +119,8 @@ final class KitCommand implements Callable<Integer> {
             }
         } catch (DataException | NestException e) {
             throw new UserMistake(e.getMessage());
+        } catch (StructureException | ShapeException fault) {
+            throw design.explain(chosen, fault);
         }
         return ExitCode.DONE;
     }

@@ -44,6 +44,7 @@ public final class DrapeWork {
             long start = System.nanoTime();
             LaidTub laid = PlyLayer.lay(
                     tub,
+                    variant.laying(),
                     PlyLayer.USUAL_SIZE,
                     Solvers.best(),
                     (LaidPly ply, int done, int all) ->

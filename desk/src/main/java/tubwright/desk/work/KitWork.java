@@ -15,6 +15,7 @@ import tubwright.engine.make.kit.PlyMass;
 import tubwright.engine.make.kit.ShopData;
 import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.lay.LaidTub;
+import tubwright.engine.make.lay.LayStart;
 import tubwright.engine.make.lay.PlyLayer;
 import tubwright.engine.make.nest.NestException;
 import tubwright.engine.make.nest.Nester;
@@ -33,6 +34,7 @@ public final class KitWork {
     /**
      * The answer.
      *
+     * @param starts where cloth is to be laid from
      * @param run how many tubs from when on
      * @param size of the mesh plies are laid on, m
      * @param moves of single patterns to spend on each kit
@@ -41,6 +43,7 @@ public final class KitWork {
      */
     public static KitAnswer kit(
             Tub tub,
+            List<LayStart> starts,
             ShopData shop,
             BuildWork.Request run,
             double size,
@@ -49,7 +52,7 @@ public final class KitWork {
             String version,
             Consumer<String> says,
             BooleanSupplier stopped) {
-        LaidTub laid = PlyLayer.lay(tub, size, Solvers.best(), new PlyLayer.Progress() {
+        LaidTub laid = PlyLayer.lay(tub, starts, size, Solvers.best(), new PlyLayer.Progress() {
             @Override
             public void laid(LaidPly ply, int done, int all) {
                 says.accept("laying ply " + done + " of " + all);

@@ -14,6 +14,7 @@ import tubwright.engine.design.text.SchemaWriter;
 import tubwright.engine.design.text.Tree;
 import tubwright.engine.laminate.Laminate;
 import tubwright.engine.mesh.SurfaceLayout;
+import tubwright.engine.make.lay.LayStart;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.safety.crush.CrushStructure;
 import tubwright.engine.safety.rules.RuledTub;
@@ -60,6 +61,7 @@ public record Design(
      * @param crush structures that crush in an impact
      * @param rules that it is held against
      * @param cabin what has to go into it
+     * @param laying where cloth is to be laid from
      */
     public record Variant(
             String name,
@@ -69,8 +71,10 @@ public record Design(
             LayupRules layupRules,
             List<CrushStructure> crush,
             List<RuledTub> rules,
-            Cabin cabin) {
+            Cabin cabin,
+            List<LayStart> laying) {
         public Variant {
+            laying = List.copyOf(laying);
             rules = List.copyOf(rules);
             crush = List.copyOf(crush);
         }

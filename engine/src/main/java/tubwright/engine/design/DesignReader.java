@@ -19,6 +19,7 @@ import tubwright.engine.design.text.YamlReader;
 import tubwright.engine.laminate.LayupAdvice;
 import tubwright.engine.laminate.LayupAdvice.Severity;
 import tubwright.engine.laminate.LayupPractice;
+import tubwright.engine.make.lay.LayStart;
 import tubwright.engine.mesh.SurfaceLayout;
 import tubwright.engine.response.StabilityAsk;
 import tubwright.engine.safety.rules.RuledTub;
@@ -129,6 +130,8 @@ final class DesignReader {
                         variant.equals(Design.AS_DESIGNED))
                 .read(text.rules()));
         Optional<Cabin> cabin = faults.attempt(() -> CabinReader.read(text.cabin(), shape));
+        Optional<List<LayStart>> laying =
+                faults.attempt(() -> text.laying().stream().map(LayText::of).toList());
         faults.throwIfAny();
         Set<String> inJoints = new LinkedHashSet<>();
         text.joints().forEach(j -> inJoints.addAll(j.value().laminates()));
@@ -164,7 +167,8 @@ final class DesignReader {
                 LayupRulesText.rules(text.layupRules()),
                 crush.orElseThrow().structures(),
                 rules.orElseThrow(),
-                cabin.orElseThrow());
+                cabin.orElseThrow(),
+                laying.orElseThrow());
     }
 
     /** Laminates of zones are held against practice; tapes of joints follow rules of their own. */

@@ -48,6 +48,9 @@ record DesignText(
                         + " is in no piece is a piece of its own; strips in no piece form one piece, \"skin\".")
         List<Named<List<Name>>> pieces,
 
+        @Says("Where cloth is laid from, by piece or by ply (\"lower shell 05\"); elsewhere the best start is sought.")
+        List<Named<LayText>> laying,
+
         @Says("What holds the pieces together.") List<Named<JointText>> joints,
 
         @Says("Bars along lines of the tub: folded edges, angles, tubes, cappings.")

@@ -28,6 +28,9 @@ public final class Places {
         text.crush()
                 .forEach(c ->
                         places.putIfAbsent(c.name().text() + " crush", c.name().place()));
+        text.laying()
+                .forEach(l -> places.putIfAbsent(
+                        "start of " + l.name().text(), l.name().place()));
         add(text.hardpoints());
         add(text.patches());
         add(text.zones());

@@ -138,6 +138,15 @@ class OrientationCodeTest {
         assertEquals(position, fault.position(), fault.getMessage());
     }
 
+    /** Examples in the form of ASTM D6507 and MIL-HDBK-17-2F 1.6, with the number of plies each has. */
+    @ParameterizedTest
+    @CsvSource({"[45/0/-45/90]s, 8", "[0/±45/90]2s, 16", "[0/45/90~]s, 5", "[(0/90)/±45]t, 4"})
+    void theExamplesOfTheStandardsRoundTrip(String code, int plies) {
+        OrientationCode read = OrientationCode.parse(code);
+        assertEquals(plies, read.items().size());
+        assertEquals(read.items(), OrientationCode.parse(read.toString()).items());
+    }
+
     @Test
     void theLegendMakesALaminateOfIt() {
         MaterialLibrary library = MaterialLibrary.shipped();

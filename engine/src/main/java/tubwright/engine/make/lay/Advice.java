@@ -55,9 +55,8 @@ final class Advice {
             if (d.beyond() > DrapedPly.CRUMBS) {
                 advice.add(String.format(
                         Locale.ROOT,
-                        "must stretch %+.1f to %+.1f %% when laid: cut it along %s",
-                        100 * (1 / (1 + d.longest()) - 1),
-                        100 * (1 / (1 + d.shortest()) - 1),
+                        "must stretch %s when laid: slit it in from its edge where it wrinkles, along %s",
+                        Parting.stretch(d),
                         laid.ply().zones().size() > 1 ? "the edges of its zones" : "its fillets"));
             }
         }

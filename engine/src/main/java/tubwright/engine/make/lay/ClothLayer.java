@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -21,6 +22,7 @@ import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.surface.SurfacePoint;
 import tubwright.engine.make.surface.TriangleSurface;
 import tubwright.engine.mesh.Mesh;
+import tubwright.engine.structure.StructureException;
 
 /**
  * Drapes cloth plies of the skin. The start is sought over places spread through the ply and the warp's direction there,
@@ -45,8 +47,11 @@ final class ClothLayer {
     /** Whose face the start of all that are alike is sought on: the first laid, so that it is not left to chance. */
     private final Map<Key, LaidPly> first = new HashMap<>();
 
-    ClothLayer(Mesh mesh, Mould mould, Rims rims, List<LaidPly> plies) {
+    private final LayStarts starts;
+
+    ClothLayer(Mesh mesh, Mould mould, Rims rims, List<LaidPly> plies, LayStarts starts) {
         this.mesh = mesh;
+        this.starts = starts;
         plies.stream().filter(LaidPly::cloth).forEach(p -> first.putIfAbsent(Key.of(p), p));
         this.rims = rims;
         this.mould = mould;
@@ -66,15 +71,60 @@ final class ClothLayer {
     /** Where a net starts: the middle of an element, its warp turned from nominal. */
     private record Start(int element, double turned, double cost) {}
 
+    /** Lays a cloth from the start chosen for it, else from the best that is found. */
     DrapedPly lay(LaidPly ply) {
+        Optional<LayStarts.Chosen> chosen = starts.of(ply);
+        if (chosen.isEmpty()) {
+            return lay(ply, sought(ply));
+        }
+        LayStart wanted = chosen.get().start();
+        DrapedPly there = lay(ply, new Start(chosen.get().element(), wanted.turned(), 0));
+        double bare = there.figures().bare();
+        if (bare <= DrapedPly.BARE * there.figures().area()) {
+            return there;
+        }
+        String where = Advice.on(mesh, there).advice().stream()
+                .filter(a -> a.contains("cannot reach"))
+                .findFirst()
+                .orElse("its net does not reach all of it");
+        if (chosen.get().byName()) {
+            throw new StructureException(
+                    String.format(
+                            Locale.ROOT,
+                            "\"start of %s\": it cannot be draped from %s: %.0f of %.0f cm² stay bare; %s",
+                            wanted.of(),
+                            wanted.words(),
+                            1e4 * bare,
+                            1e4 * there.figures().area(),
+                            where),
+                    "choose a start nearer its middle, another direction, or leave the start out: then the best is sought");
+        }
+        return lay(ply, sought(ply))
+                .with(String.format(
+                        Locale.ROOT,
+                        "not laid from the start of its piece, %s: %.0f cm² would stay bare",
+                        wanted.words(),
+                        1e4 * bare));
+    }
+
+    private Start sought(LaidPly ply) {
+        LayLimits limits = LayLimits.of(ply.material());
+        double size = Math.sqrt(Advice.area(mesh, ply));
+        double spacing = Math.max(spacing(size), size / 30);
+        return found.computeIfAbsent(Key.of(ply), key -> {
+            LaidPly alike = first.get(key);
+            return search(alike, mould.face(alike), limits, spacing);
+        });
+    }
+
+    private static double spacing(double size) {
+        return Math.clamp(size / 10, 0.002, SPACING);
+    }
+
+    private DrapedPly lay(LaidPly ply, Start start) {
         LayLimits limits = LayLimits.of(ply.material());
         TriangleSurface face = mould.face(ply);
-        double size = Math.sqrt(Advice.area(mesh, ply));
-        double spacing = Math.clamp(size / 10, 0.002, SPACING);
-        Start start = found.computeIfAbsent(Key.of(ply), key -> {
-            LaidPly alike = first.get(key);
-            return search(alike, alike == ply ? face : mould.face(alike), limits, Math.max(spacing, size / 30));
-        });
+        double spacing = spacing(Math.sqrt(Advice.area(mesh, ply)));
         ClothNet net = net(ply, face, start, spacing, mould.reach(ply, 2.5 * spacing));
         NetLocator locator = new NetLocator(net);
         DrapedPly.Fibres fibres = fibres(ply, face, locator);

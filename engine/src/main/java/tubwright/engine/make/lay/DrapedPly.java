@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.make.lay;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tubwright.engine.make.drape.LayLimits;
@@ -30,6 +31,13 @@ public record DrapedPly(
         List<String> advice) {
     public DrapedPly {
         advice = List.copyOf(advice);
+    }
+
+    /** The same with something more to say. */
+    DrapedPly with(String words) {
+        List<String> more = new ArrayList<>(advice);
+        more.add(words);
+        return new DrapedPly(ply, limits, start, turned, fibres, figures, flat, more);
     }
 
     /**

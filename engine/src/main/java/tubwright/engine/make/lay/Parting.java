@@ -3,6 +3,7 @@ package tubwright.engine.make.lay;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.flat.Distortion;
 import tubwright.engine.make.flat.Flattening;
@@ -126,6 +128,10 @@ final class Parting {
             place.put(elements[i], i);
         }
         int[] group = strips(elements, place);
+        if (Arrays.stream(group).max().orElse(0) == 0) {
+            return group;
+        }
+        Whole whole = Whole.of(mesh, elements, solver);
         Map<Long, Double> borders = borders(elements, place, group);
         Set<Long> apart = new HashSet<>();
         while (true) {
@@ -140,7 +146,7 @@ final class Parting {
             }
             int a = (int) (best >> 32);
             int b = (int) best;
-            if (area(elements, group, a) < CRUMB || area(elements, group, b) < CRUMB || together(elements, group, a, b)) {
+            if (area(elements, group, a) < CRUMB || area(elements, group, b) < CRUMB || together(whole, elements, group, a, b)) {
                 for (int i = 0; i < group.length; i++) {
                     group[i] = group[i] == b ? a : group[i];
                 }
@@ -225,13 +231,39 @@ final class Parting {
         return area;
     }
 
-    private boolean together(int[] elements, int[] group, int a, int b) {
-        boolean[] taken = new boolean[mesh.elementCount()];
-        for (int i = 0; i < group.length; i++) {
-            taken[elements[i]] = group[i] == a || group[i] == b;
+    /** All of a sheet in the plane: where trials of a part of it start from. */
+    private record Whole(MeshSurface face, double[] flat) {
+        static Whole of(Mesh mesh, int[] elements, DirectSolver solver) {
+            MeshSurface face = MeshSurface.of(mesh, in(mesh, elements)::get);
+            return new Whole(face, Flattening.isometric(face.surface(), solver));
         }
-        MeshSurface face = MeshSurface.of(mesh, e -> taken[e]);
-        double[] flat = Flattening.isometric(face.surface(), solver);
+
+        /** The places of the points of a part. */
+        double[] of(MeshSurface part) {
+            double[] places = new double[2 * part.surface().pointCount()];
+            for (int n = 0; n < part.pointOfNode().length; n++) {
+                int p = part.pointOfNode()[n];
+                if (p >= 0) {
+                    System.arraycopy(flat, 2 * face.pointOfNode()[n], places, 2 * p, 2);
+                }
+            }
+            return places;
+        }
+    }
+
+    private static BitSet in(Mesh mesh, int[] elements) {
+        BitSet taken = new BitSet(mesh.elementCount());
+        Arrays.stream(elements).forEach(taken::set);
+        return taken;
+    }
+
+    private boolean together(Whole whole, int[] elements, int[] group, int a, int b) {
+        int[] both = IntStream.range(0, group.length)
+                .filter(i -> group[i] == a || group[i] == b)
+                .map(i -> elements[i])
+                .toArray();
+        MeshSurface face = MeshSurface.of(mesh, in(mesh, both)::get);
+        double[] flat = Flattening.isometric(face.surface(), whole.of(face), solver);
         return Distortion.of(face.surface(), flat).beyond() <= DrapedPly.CRUMBS;
     }
 }

@@ -2,6 +2,7 @@
 package tubwright.engine.make.lay;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -11,11 +12,12 @@ import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshSettings;
 import tubwright.engine.mesh.Mesher;
 import tubwright.engine.mesh.Region;
+import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Parallel;
 
-/** Lays every ply of a tub: cloth as a net, everything else flattened, on all cores. */
+/** Lays every ply of a tub: cloth as a net, everything else flattened and, where it must not stretch, cut, on all cores. */
 public final class PlyLayer {
     /** Edge length of the mesh plies are laid on, m: fine enough for a cutter's outline. */
     public static final double USUAL_SIZE = 0.015;
@@ -39,14 +41,27 @@ public final class PlyLayer {
      * @throws CancellationException when the listener says stop
      */
     public static LaidTub lay(Tub tub, double size, DirectSolver solver, Progress progress) {
+        return lay(tub, List.of(), size, solver, progress);
+    }
+
+    /**
+     * Lays the plies of a tub on a mesh of this size.
+     *
+     * @param starts where cloth is to be laid from; where none is chosen the best is sought
+     * @throws CancellationException when the listener says stop
+     * @throws StructureException naming a start on which there is no ply or from which it cannot be draped
+     */
+    public static LaidTub lay(
+            Tub tub, List<LayStart> starts, double size, DirectSolver solver, Progress progress) {
         Mesh mesh = Mesher.mesh(tub.shape(), tub.layout(), MeshSettings.of(size));
         PlyPlan plan = PlyPlan.of(tub, mesh);
         Rims rims = new Rims(mesh);
-        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size), rims, plan.plies());
+        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size), rims, plan.plies(), new LayStarts(mesh, starts, plan.plies()));
         SheetLayer sheet =
                 new SheetLayer(mesh, solver, rims, new CoreMarks(mesh, rims, plan.plies(), tub.hardpoints()));
+        Parting parting = new Parting(mesh, solver);
         int all = plan.plies().size();
-        DrapedPly[] draped = new DrapedPly[all];
+        List<List<DrapedPly>> draped = new ArrayList<>(Collections.nCopies(all, List.of()));
         AtomicInteger done = new AtomicInteger();
         Parallel.run(all, i -> {
             if (progress.cancelled()) {
@@ -55,10 +70,27 @@ public final class PlyLayer {
             LaidPly ply = plan.plies().get(i);
             boolean onSkin = mesh.region(ply.elements()[0]).surface() == Region.Surface.SKIN;
             boolean drapes = ply.cloth() && onSkin && Advice.area(mesh, ply) > Advice.CRUMB;
-            DrapedPly laid = drapes ? cloth.lay(ply) : sheet.lay(ply);
-            draped[i] = Advice.on(mesh, laid);
+            List<DrapedPly> parts = drapes
+                    ? List.of(cloth.lay(ply))
+                    : onSkin && Parting.mayBeCut(ply) ? inParts(sheet, parting, ply) : List.of(sheet.lay(ply));
+            draped.set(i, parts.stream().map(p -> Advice.on(mesh, p)).toList());
             progress.laid(ply, done.incrementAndGet(), all);
         });
-        return new LaidTub(tub, mesh, new ArrayList<>(List.of(draped)));
+        return new LaidTub(
+                tub, mesh, draped.stream().flatMap(List::stream).toList());
+    }
+
+    /** A sheet as it is, or cut where in one it would have to stretch. */
+    private static List<DrapedPly> inParts(SheetLayer sheet, Parting parting, LaidPly ply) {
+        DrapedPly whole = sheet.lay(ply);
+        if (whole.flat().distortion().beyond() <= DrapedPly.CRUMBS) {
+            return List.of(whole);
+        }
+        List<LaidPly> parts = parting.of(ply);
+        if (parts.size() == 1) {
+            return List.of(whole);
+        }
+        String words = parting.words(ply, parts, whole.flat().distortion());
+        return parts.stream().map(p -> sheet.lay(p).with(words)).toList();
     }
 }

@@ -57,17 +57,6 @@ final class SheetLayer {
         TriangleSurface face = wall ? outer.surface() : outer.inward(depths(outer, depthAt));
         double[] flat = Flattening.isometric(face, solver);
         Distortion distortion = Distortion.of(face, flat);
-        if (!wall && distortion.mean() > Distortion.LIMIT) {
-            // Deep in a tight fillet a face is so crumpled that a conformal map of it loses its lengths; the mould's
-            // own
-            // face, which has the same points, is a better start then.
-            double[] other = Flattening.isometric(face, Flattening.isometric(outer.surface(), solver), solver);
-            Distortion otherwise = Distortion.of(face, other);
-            if (otherwise.mean() < distortion.mean()) {
-                flat = other;
-                distortion = otherwise;
-            }
-        }
         int middle = middle(ply.elements());
         turn(flat, outer, face, middle, Directions.of(mesh, middle, Directions.nominal(mesh, middle, ply)));
         double[] start = Mould.centre(mesh, middle);

@@ -76,12 +76,15 @@ final class LayBook {
         Mesh shown = workings.surface(name).structure().mesh();
         int[] nearest = Overlay.nearest(shown, answer.laid().mesh());
         Map<String, List<DrapedPly>> byPiece = new LinkedHashMap<>();
-        answer.laid().plies().forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), _ -> new ArrayList<>())
-                .add(p));
+        answer.laid()
+                .plies()
+                .forEach(p -> byPiece.computeIfAbsent(p.ply().piece(), _ -> new ArrayList<>())
+                        .add(p));
         List<LayView.LaidPieceView> pieces = new ArrayList<>();
         List<DrapedPly> all = new ArrayList<>();
         byPiece.forEach((piece, own) -> {
-            int last = (int) own.stream().map(p -> p.ply().sequence()).distinct().count();
+            int last =
+                    (int) own.stream().map(p -> p.ply().sequence()).distinct().count();
             pieces.add(new LayView.LaidPieceView(
                     piece,
                     own.stream()
@@ -141,7 +144,8 @@ final class LayBook {
         for (int e = 0; e < under.length; e++) {
             Integer i = place.get(under[e]);
             if (i != null) {
-                double[] direction = Overlay.direction(laid, under[e], p.fibres().warp()[i]);
+                double[] direction =
+                        Overlay.direction(laid, under[e], p.fibres().warp()[i]);
                 System.arraycopy(direction, 0, warp, 3 * e, 3);
                 shear[e] = p.ply().cloth() ? Math.toDegrees(Math.abs(p.fibres().shear(i))) : 0;
             }
@@ -166,7 +170,8 @@ final class LayBook {
         static int[] nearest(Mesh shown, Mesh other) {
             Map<String, List<Integer>> byPart = new LinkedHashMap<>();
             for (int e = 0; e < other.elementCount(); e++) {
-                byPart.computeIfAbsent(key(other.region(e)), _ -> new ArrayList<>()).add(e);
+                byPart.computeIfAbsent(key(other.region(e)), _ -> new ArrayList<>())
+                        .add(e);
             }
             double[] middles = new double[3 * other.elementCount()];
             for (int e = 0; e < other.elementCount(); e++) {

@@ -22,8 +22,9 @@ public record LayView(
             List<PlyView> plies) {}
 
     /** A ply. Its pattern travels when it is asked for by itself. */
-    @Meaning("A ply; asked for by itself, the arrays beside it are its shear in degrees and the direction of its warp or fibres,"
-            + " 1 and 3 numbers for each element of the tub, not a number where it does not lie")
+    @Meaning(
+            "A ply; asked for by itself, the arrays beside it are its shear in degrees and the direction of its warp or fibres,"
+                    + " 1 and 3 numbers for each element of the tub, not a number where it does not lie")
     public record PlyView(
             @Meaning("by which it is asked for, from 0") int number,
             String name,
@@ -50,8 +51,9 @@ public record LayView(
             @Meaning("of the flat pattern: length along the warp and width, m, 2 numbers")
             double[] size,
 
-            @Meaning("closed outlines of the pattern, the outer one first, then cut-outs; x, y by turns, m; warp along x; only of a ply"
-                    + " asked for by itself")
+            @Meaning(
+                    "closed outlines of the pattern, the outer one first, then cut-outs; x, y by turns, m; warp along x; only of a ply"
+                            + " asked for by itself")
             List<double[]> outlines,
 
             @Meaning("where laying starts on the pattern, m, 2 numbers")

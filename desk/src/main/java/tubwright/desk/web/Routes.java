@@ -234,13 +234,7 @@ final class Routes {
                         List.of("variant", "number"),
                         ModesView.ShapeView.class,
                         a -> project.shape(a.get("variant"), Integer.parseInt(a.get("number")))),
-                get(
-                        "/api/laying",
-                        "laying",
-                        "The plies laid last",
-                        List.of(),
-                        LayView.class,
-                        _ -> project.laying()),
+                get("/api/laying", "laying", "The plies laid last", List.of(), LayView.class, _ -> project.laying()),
                 get(
                         "/api/laying/work",
                         "layingWork",

@@ -17,8 +17,9 @@ record LayText(
         @Says("A point on it; the nearest element of the ply is taken: \"900, 0, 60 mm\".") @In(Dimension.LENGTH)
         Amounts start,
 
-        @Says("How far the warp is turned there from the ply's nominal direction, anticlockwise seen from outside; left out,"
-                + " not at all.")
+        @Says(
+                "How far the warp is turned there from the ply's nominal direction, anticlockwise seen from outside; left out,"
+                        + " not at all.")
         @In(Dimension.ANGLE)
         Optional<Amount> turned,
 

@@ -68,8 +68,7 @@ final class Parting {
         List<LaidPly> parts = new ArrayList<>();
         boolean lettered = ply.name().matches(".* [a-z]\\d*");
         for (List<Integer> own : members.values()) {
-            int[] elements =
-                    own.stream().mapToInt(i -> ply.elements()[i]).toArray();
+            int[] elements = own.stream().mapToInt(i -> ply.elements()[i]).toArray();
             String name = ply.name() + (lettered ? "" + (parts.size() + 1) : " " + (char) ('a' + parts.size()));
             parts.add(new LaidPly(
                     name,
@@ -98,12 +97,11 @@ final class Parting {
                 strips.add(mesh.region(e).part());
             }
         }
-        String how =
-                switch (whole.role()) {
-                    case CORE -> "; splice its edges";
-                    case FILM -> "; lay them edge to edge";
-                    default -> "; lay them edge to edge along the fibres";
-                };
+        String how = switch (whole.role()) {
+            case CORE -> "; splice its edges";
+            case FILM -> "; lay them edge to edge";
+            default -> "; lay them edge to edge along the fibres";
+        };
         return String.format(
                 Locale.ROOT,
                 "cut in %d parts along the edges of %s, since in one it must stretch %s%s",
@@ -146,7 +144,9 @@ final class Parting {
             }
             int a = (int) (best >> 32);
             int b = (int) best;
-            if (area(elements, group, a) < CRUMB || area(elements, group, b) < CRUMB || together(whole, elements, group, a, b)) {
+            if (area(elements, group, a) < CRUMB
+                    || area(elements, group, b) < CRUMB
+                    || together(whole, elements, group, a, b)) {
                 for (int i = 0; i < group.length; i++) {
                     group[i] = group[i] == b ? a : group[i];
                 }

@@ -51,12 +51,16 @@ public final class PlyLayer {
      * @throws CancellationException when the listener says stop
      * @throws StructureException naming a start on which there is no ply or from which it cannot be draped
      */
-    public static LaidTub lay(
-            Tub tub, List<LayStart> starts, double size, DirectSolver solver, Progress progress) {
+    public static LaidTub lay(Tub tub, List<LayStart> starts, double size, DirectSolver solver, Progress progress) {
         Mesh mesh = Mesher.mesh(tub.shape(), tub.layout(), MeshSettings.of(size));
         PlyPlan plan = PlyPlan.of(tub, mesh);
         Rims rims = new Rims(mesh);
-        ClothLayer cloth = new ClothLayer(mesh, new Mould(tub.shape(), mesh, size), rims, plan.plies(), new LayStarts(mesh, starts, plan.plies()));
+        ClothLayer cloth = new ClothLayer(
+                mesh,
+                new Mould(tub.shape(), mesh, size),
+                rims,
+                plan.plies(),
+                new LayStarts(mesh, starts, plan.plies()));
         SheetLayer sheet =
                 new SheetLayer(mesh, solver, rims, new CoreMarks(mesh, rims, plan.plies(), tub.hardpoints()));
         Parting parting = new Parting(mesh, solver);
@@ -76,8 +80,7 @@ public final class PlyLayer {
             draped.set(i, parts.stream().map(p -> Advice.on(mesh, p)).toList());
             progress.laid(ply, done.incrementAndGet(), all);
         });
-        return new LaidTub(
-                tub, mesh, draped.stream().flatMap(List::stream).toList());
+        return new LaidTub(tub, mesh, draped.stream().flatMap(List::stream).toList());
     }
 
     /** A sheet as it is, or cut where in one it would have to stretch. */

@@ -72,15 +72,20 @@ class PartingTest {
             double mould = 0;
             for (DrapedPly part : parts) {
                 assertEquals(LayerRole.FILM, part.ply().role());
-                assertTrue(part.flat().distortion().beyond() <= DrapedPly.CRUMBS, part.ply().name() + part.flat().distortion());
-                assertTrue(Math.abs(part.flat().distortion().area()) < 2e-3, part.ply().name());
+                assertTrue(
+                        part.flat().distortion().beyond() <= DrapedPly.CRUMBS,
+                        part.ply().name() + part.flat().distortion());
+                assertTrue(
+                        Math.abs(part.flat().distortion().area()) < 2e-3,
+                        part.ply().name());
                 assertTrue(
                         part.advice().getLast().startsWith("cut in " + parts.size() + " parts"),
                         part.advice().toString());
                 area += part.figures().area();
             }
             for (int e = 0; e < tub.mesh().elementCount(); e++) {
-                mould += tub.mesh().region(e).piece().equals("tray") ? tub.mesh().area(e) : 0;
+                mould +=
+                        tub.mesh().region(e).piece().equals("tray") ? tub.mesh().area(e) : 0;
             }
             assertEquals(mould, area, 1e-9);
         }
@@ -96,14 +101,15 @@ class PartingTest {
         double outer = cloth.getFirst().figures().meanShear();
         double inner = cloth.getLast().figures().meanShear();
         assertTrue(inner < 1.5 * outer, Math.toDegrees(inner) + " against " + Math.toDegrees(outer));
-        assertEquals(0, cloth.getLast().figures().bare(), 1e-3 * cloth.getLast().figures().area());
+        assertEquals(
+                0,
+                cloth.getLast().figures().bare(),
+                1e-3 * cloth.getLast().figures().area());
     }
 
     @Test
     void theDesignerChoosesWhereClothIsLaidFromAndHowItIsTurned(@TempDir Path folder) throws IOException {
-        LaidTub tub = laid(design(
-                folder,
-                """
+        LaidTub tub = laid(design(folder, """
                 laying:
                   tray: {start: "300, 0, 75 mm"}
                   tray 01: {start: "200, 100, 80 mm", turned: 3 deg}"""));

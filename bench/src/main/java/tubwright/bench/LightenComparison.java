@@ -32,10 +32,15 @@ public final class LightenComparison {
     /** Cores stocked, m. */
     private static final List<Double> CORES = List.of(0.010, 0.015, 0.020);
 
+    /** What each row keeps of torsion, and of bending where that counts. */
+    private static final List<double[]> ROWS =
+            List.of(new double[] {0.9}, new double[] {0.8}, new double[] {0.7}, new double[] {0.8, 0.75});
+
     private LightenComparison() {}
 
     /**
-     * @param arguments file to write, folder of the design, mesh size in mm, seconds for each search
+     * @param arguments file to write, folder of the design, mesh size in mm, seconds for each search, {@code alone} to leave
+     *     out greedy removal, the row of the table to make where not all are wanted
      * @throws IOException if a file cannot be read or written
      */
     public static void main(String[] arguments) throws IOException {
@@ -66,7 +71,11 @@ public final class LightenComparison {
                     least,
                     tubs.getFirst().mass(Layup.of(tub)));
             head(out);
-            for (double[] keep : new double[][] {{0.9}, {0.8}, {0.7}, {0.8, 0.75}}) {
+            List<double[]> rows = ROWS;
+            if (arguments.length > 5) {
+                rows = List.of(ROWS.get(Integer.parseInt(arguments[5])));
+            }
+            for (double[] keep : rows) {
                 List<Lighten.Target> targets = new ArrayList<>();
                 for (int t = 0; t < keep.length; t++) {
                     LoadedTub each = tubs.get(t);

@@ -16,6 +16,8 @@ final class FieldBasis {
     private static final double NEW = 1e-8;
 
     private static final int PARALLEL = 40;
+    /** Unknowns worked on together, so that they stay in the cache. */
+    private static final int PORTION = 4096;
 
     private final LoadedTub tub;
     private final List<Piece> pieces;
@@ -173,6 +175,22 @@ final class FieldBasis {
             }
         }
         return sum;
+    }
+
+    /** Displacements of a reduced answer, 6 per node. */
+    double[] displacements(double[] coefficients) {
+        double[] u = new double[fields.getFirst().length];
+        int portions = (u.length + PORTION - 1) / PORTION;
+        IntStream.range(0, portions).parallel().forEach(k -> {
+            int end = Math.min(u.length, (k + 1) * PORTION);
+            for (int j = 0; j < coefficients.length; j++) {
+                double[] field = fields.get(j);
+                for (int i = k * PORTION; i < end; i++) {
+                    u[i] += coefficients[j] * field[i];
+                }
+            }
+        });
+        return u;
     }
 
     /** Displacements of a reduced answer and the nominal forces that go with them, for solving on. */

@@ -16,10 +16,12 @@ final class Greedy {
 
     private final LightenRun run;
     private final LightenProblem problem;
+    private final Effects effects;
 
     Greedy(LightenRun run) {
         this.run = run;
         problem = run.problem;
+        effects = new Effects(problem);
     }
 
     /**
@@ -65,7 +67,7 @@ final class Greedy {
             if (best < 0) {
                 return choice;
             }
-            int s = site(best);
+            int s = effects.site(best);
             int was = choice[s];
             choice[s] = best - problem.offset[s];
             FieldBasis.Reduced[] then = run.reduce(problem.whole(choice));
@@ -116,34 +118,14 @@ final class Greedy {
         return problem.neighbours.kept(next) && problem.neighbours.mostStacks() >= problem.masses.length;
     }
 
-    int site(int j) {
-        int s = 0;
-        while (problem.offset[s + 1] <= j) {
-            s++;
-        }
-        return s;
-    }
-
     /** The largest share, over the targets, of the compliance left that each candidate would use up. */
     private double[] use(int[] choice, List<double[][]> gramians, double[] compliance, double[] most) {
         double[] use = new double[problem.masses.length];
         for (int t : run.active) {
-            double[] strain = new double[use.length];
-            double[] stress = new double[use.length];
-            for (int p = 0; p < problem.pieces.size(); p++) {
-                Piece piece = problem.pieces.get(p);
-                double[] g = gramians.get(t)[p];
-                double[] c = piece.stiffness()[piece.combination(choice)];
-                piece.majorant(piece.stiffness(), g, choice, problem.offset, -1, strain);
-                piece.majorant(piece.flexibility(), piece.stresses(c, g), choice, problem.offset, 1, stress);
-            }
+            double[] more = effects.of(choice, gramians.get(t));
             double left = Math.max(most[t] - compliance[t], 1e-12 * most[t]);
-            for (int s = 0; s < choice.length; s++) {
-                int own = problem.offset[s] + choice[s];
-                for (int j = problem.offset[s]; j < problem.offset[s + 1]; j++) {
-                    double more = 0.5 * (strain[j] - strain[own] + stress[j] - stress[own]);
-                    use[j] = Math.max(use[j], more / left);
-                }
+            for (int j = 0; j < use.length; j++) {
+                use[j] = Math.max(use[j], more[j] / left);
             }
         }
         return use;

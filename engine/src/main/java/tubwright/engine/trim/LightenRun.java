@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -21,23 +20,25 @@ final class LightenRun implements Search.Judge {
     private static final double RELAXED = 2e-4;
 
     private static final int MOST_FIELDS = 120;
-    private static final int MOST_DESCENT = 8;
-    private static final int SMALL_SEARCH = 300;
     private static final int AT_ONCE = 10;
-    /** How far beyond its row a design's surroundings reach, share of the compliance. */
-    private static final double[] SURROUNDINGS = {2e-3, 5e-3, 1e-2, 2e-2};
-
-    private static final int MOST_KICKS = 12;
     /** Solutions kept back for better designs that branch and bound comes upon. */
     private static final int FOR_THE_PROOF = 8;
 
-    private static final long SEED = 17;
+    /** Parts of the time, from the beginning, after which the relaxation and its sharpening end. */
+    private static final double TO_RELAX = 0.25;
+
+    private static final double TO_IMPROVE = 0.34;
+    private static final double TO_SHARPEN = 0.62;
+    private static final int MOST_BODIES = 4;
+    /** A body that raised the bound by less than this share is not followed by another. */
+    private static final double SHARPER = 2e-4;
 
     final LightenProblem problem;
     final int[] active;
     final double[] most;
     final RowMaker maker;
     private final Anew anew;
+    private final Descent descent;
     private final List<Lighten.Target> targets;
     private final LayupCheck check;
     private final Lighten.Budget budget;
@@ -46,9 +47,10 @@ final class LightenRun implements Search.Judge {
     /** Candidates not tried any more on the way down, because a check has failed with them; the bound knows nothing of it. */
     private final boolean[] banned;
 
+    private final boolean[] worthy;
+
     private final Set<List<Integer>> refused = new HashSet<>();
     private final List<Lightened.Step> history = new ArrayList<>();
-    private final Random random = new Random(SEED);
     private final long start = System.nanoTime();
     private int solves;
     private int harvests;
@@ -97,7 +99,10 @@ final class LightenRun implements Search.Judge {
                 .toArray();
         maker = new RowMaker(problem, most);
         anew = new Anew(problem);
+        descent = new Descent(this);
         banned = new boolean[problem.masses.length];
+        worthy = new boolean[banned.length];
+        Arrays.fill(worthy, true);
         bound = problem.lightestMass();
     }
 
@@ -111,18 +116,56 @@ final class LightenRun implements Search.Judge {
         if (best.isEmpty()) {
             throw new OutOfReach("the stiffness targets can be met, but not with " + failed);
         }
-        descend(best.orElseThrow());
+        descent.from(best.orElseThrow());
         listener.stage("ply after ply on the reduced model");
         for (int[] start : List.of(first.choice, best.orElseThrow().choice)) {
-            new Greedy(this).from(start).ifPresent(this::descend);
+            new Greedy(this).from(start).ifPresent(descent::from);
         }
         listener.stage("the lightest mixture");
-        new Harvest(this).run();
+        Harvest harvest = new Harvest(this);
+        harvest.run(Optional.empty(), TO_RELAX);
         listener.stage("around the best design");
-        improve();
+        descent.improve(first.choice, TO_IMPROVE);
+        listener.stage("what mixtures hide");
+        sharpen(harvest);
         listener.stage("branch and bound");
         prove();
         return answer();
+    }
+
+    private void sharpen(Harvest harvest) {
+        for (int i = 0; i < MOST_BODIES && Sharpening.serves(problem); i++) {
+            harvest.strike();
+            double[] mixture = harvest.lightest();
+            if (mixture.length == 0 || over() || past(TO_SHARPEN)) {
+                return;
+            }
+            double before = bound;
+            try (Sharpening bodies = new Sharpening(this, mixture)) {
+                harvest.run(Optional.of(bodies), TO_SHARPEN);
+            }
+            if (bound - before < SHARPER * bound) {
+                return;
+            }
+        }
+    }
+
+    /** Candidates that a design lighter than the best may have; the others are proved too dear. */
+    boolean[] worthy() {
+        return worthy;
+    }
+
+    /**
+     * Strikes out candidates that no design lighter than the best can have.
+     *
+     * @param proved cost below which there is nothing, kg
+     * @param reduced reduced costs that go with it
+     */
+    void strike(double proved, double[] reduced) {
+        double room = best().mass - problem.base - proved;
+        for (int j = 0; j < reduced.length; j++) {
+            worthy[j] &= !(reduced[j] > room * (1 + 1e-9));
+        }
     }
 
     private Lightened answer() {
@@ -198,8 +241,9 @@ final class LightenRun implements Search.Judge {
         return best.isPresent() && (closed() || enough() || late() || listener.stop());
     }
 
-    private boolean spent(int reserve) {
-        return over() || solves >= budget.solves() - reserve;
+    /** Nothing more is to be solved on the way down: what is left belongs to the proof. */
+    boolean spent() {
+        return over() || solves >= budget.solves() - FOR_THE_PROOF;
     }
 
     /** The part of the time from the beginning is used up. */
@@ -252,13 +296,16 @@ final class LightenRun implements Search.Judge {
         return gramians;
     }
 
-    private boolean allowed(int[] choice) {
+    /** Whether a choice keeps the rules and has not failed a check. */
+    boolean allowed(int[] choice) {
         Set<Integer> stacks = new HashSet<>();
         for (int s = 0; s < choice.length; s++) {
             stacks.add(problem.stacks[problem.offset[s] + choice[s]]);
         }
         stacks.remove(-1);
-        return problem.neighbours.kept(choice) && stacks.size() <= problem.neighbours.mostStacks();
+        return !refused.contains(Arrays.stream(choice).boxed().toList())
+                && problem.neighbours.kept(choice)
+                && stacks.size() <= problem.neighbours.mostStacks();
     }
 
     /** Asks the check; where it fails, the candidates to blame and lighter ones beside them are passed over from now on. */
@@ -317,41 +364,13 @@ final class LightenRun implements Search.Judge {
         return new Search(cost, problem.offset, problem.neighbours, problem.stacks, judge);
     }
 
-    /** A search on the way down: candidates banned are left out. */
-    void begin(Search search) {
-        boolean[] allowed = new boolean[banned.length];
-        for (int j = 0; j < allowed.length; j++) {
-            allowed[j] = !banned[j];
+    /** Candidates that the way down may use: neither banned nor proved too dear. */
+    boolean[] open() {
+        boolean[] open = worthy.clone();
+        for (int j = 0; j < open.length; j++) {
+            open[j] &= !banned[j];
         }
-        search.start(allowed);
-    }
-
-    /** Goes down by flexibility rows until nothing changes. */
-    private void descend(Design from) {
-        Design design = from;
-        for (int step = 0; step < MOST_DESCENT && design.met && !spent(0); step++) {
-            Optional<int[]> next = lightestUnderRows(design, 0, new boolean[banned.length]);
-            if (next.isEmpty()) {
-                return;
-            }
-            design = solve(next.get());
-        }
-    }
-
-    /** The lightest choice the rows of a design allow, if it is lighter than the design. */
-    private Optional<int[]> lightestUnderRows(Design design, double heavier, boolean[] without) {
-        Search search = search(problem.masses, new Taken(problem));
-        for (int t : active) {
-            search.add(maker.flexibility(t, design.gramians[t], design.compliance(t), design.choice, 0));
-        }
-        search.below(design.mass - problem.base + heavier - 1e-9);
-        boolean[] allowed = new boolean[banned.length];
-        for (int j = 0; j < allowed.length; j++) {
-            allowed[j] = !banned[j] && !without[j];
-        }
-        search.start(allowed);
-        search.run(SMALL_SEARCH, true, this::over);
-        return search.best();
+        return open;
     }
 
     /** Solves a mixture to a ten-thousandth; says whether it seems to meet the targets. */
@@ -368,59 +387,11 @@ final class LightenRun implements Search.Judge {
         return met;
     }
 
-    /** Searches wider and wider around the best design, and kicks it out of its place now and then. */
-    private void improve() {
-        int wide = 0;
-        for (int kick = 0; kick < MOST_KICKS && !spent(FOR_THE_PROOF) && !past(0.4); ) {
-            double before = best.orElseThrow().mass;
-            if (wide < SURROUNDINGS.length) {
-                around(SURROUNDINGS[wide++]);
-            } else {
-                kick();
-                kick++;
-            }
-            if (best.orElseThrow().mass < before - 1e-9) {
-                descend(best.orElseThrow());
-                wide = 0;
-            }
-        }
-    }
-
-    private void around(double slack) {
-        Design design = best.orElseThrow();
-        Search search = search(problem.masses, this);
-        cuts.forEach(search::add);
-        for (int t : active) {
-            search.add(maker.flexibility(t, design.gramians[t], design.compliance(t), design.choice, slack));
-        }
-        search.below(design.mass - problem.base);
-        begin(search);
-        search.run(SMALL_SEARCH, true, () -> spent(FOR_THE_PROOF) || past(0.4));
-    }
-
-    /** Forbids the present candidates of a few sites drawn by lot and goes down again. */
-    private void kick() {
-        Design design = best.orElseThrow();
-        boolean[] without = new boolean[banned.length];
-        int sites = problem.sites.size();
-        for (int k = Math.min(sites, 2 + random.nextInt(3)); k > 0; k--) {
-            int s = random.nextInt(sites);
-            without[problem.offset[s] + design.choice[s]] =
-                    problem.sites.get(s).candidates().size() > 1;
-        }
-        lightestUnderRows(design, 0.02 * design.mass, without)
-                .filter(choice ->
-                        !refused.contains(Arrays.stream(choice).boxed().toList()))
-                .ifPresent(choice -> descend(solve(choice)));
-    }
-
     /** Branch and bound over all candidates. */
     private void prove() {
         Search search = search(problem.masses, this);
         cuts.forEach(search::add);
-        boolean[] all = new boolean[problem.masses.length];
-        Arrays.fill(all, true);
-        search.start(all);
+        search.start(worthy);
         while (!over() && nodes < budget.nodes() && !search.done()) {
             search.below(best.orElseThrow().mass - problem.base);
             int before = search.nodes();

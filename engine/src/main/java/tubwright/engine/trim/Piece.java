@@ -60,6 +60,17 @@ record Piece(int block, int part, int[] sites, int[] sizes, double[][] stiffness
         return at;
     }
 
+    /** Whether all candidates of a combination are among those allowed. */
+    boolean allowed(int combination, boolean[] allowed, int[] offset) {
+        int rest = combination;
+        boolean may = true;
+        for (int i = sites.length - 1; i >= 0; i--) {
+            may &= allowed[offset[sites[i]] + rest % sizes[i]];
+            rest /= sizes[i];
+        }
+        return may;
+    }
+
     /** Stiffness of a mixture of candidates; of whole choices that of the choice. */
     double[] mixed(double[] mixture, int[] offset) {
         double[] sum = new double[entries()];

@@ -40,7 +40,7 @@ public final class PlainGreedy {
             if (next < 0) {
                 return new Result(design.mass(), solves);
             }
-            int site = greedy.site(next);
+            int site = new Effects(problem).site(next);
             int[] choice = design.choice().clone();
             choice[site] = next - problem.offset[site];
             LightenRun.Design lighter = run.solve(choice);

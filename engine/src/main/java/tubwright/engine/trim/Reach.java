@@ -172,7 +172,7 @@ final class Reach {
     /** The choice of least cost that keeps to the rules between neighbours. */
     private int[] least(double[] cost) {
         Search search = run.search(cost, new Taken(problem));
-        run.begin(search);
+        search.start(run.open());
         search.run(NODES, true, () -> false);
         return search.best()
                 .orElseThrow(

@@ -12,11 +12,11 @@ import java.util.stream.IntStream;
  * @param values in falling order
  * @param vectors orthonormal, {@code vectors[k]} belongs to {@code values[k]}
  */
-record DenseEigen(double[] values, double[][] vectors) {
+public record DenseEigen(double[] values, double[][] vectors) {
     private static final int MAX_SWEEPS = 60;
 
     /** Decomposes the leading n × n part of a full symmetric matrix, which is left alone. */
-    static DenseEigen of(double[][] matrix, int n) {
+    public static DenseEigen of(double[][] matrix, int n) {
         double[][] a = new double[n][];
         double[][] v = new double[n][n];
         double all = 0;

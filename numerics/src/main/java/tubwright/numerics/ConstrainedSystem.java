@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.numerics;
 
+import java.util.Arrays;
+
 /**
  * A symmetric system some of whose unknowns are prescribed. Rows and columns of the prescribed unknowns are cleared but
  * for the diagonal, so that pattern and order stay; what was cleared is kept, to carry prescribed values to the
@@ -159,6 +161,68 @@ public final class ConstrainedSystem {
             }
         }
         return r;
+    }
+
+    /**
+     * What couples some prescribed unknowns to all others: their rows of the full matrix, for columns of a condensation, one
+     * prescribed unknown at a time, without a walk through the whole matrix for each.
+     *
+     * @param start where the entries of each begin, length one more than there are unknowns
+     * @param others the other unknown of each entry
+     * @param values of the matrix
+     * @param fixed which unknowns are prescribed
+     */
+    public record Couplings(int[] start, int[] others, double[] values, boolean[] fixed) {
+        /** Subtracts from a right-hand side what the k-th of them at one, all other prescribed ones at zero, leaves there. */
+        public void subtract(int k, double[] from) {
+            for (int e = start[k]; e < start[k + 1]; e++) {
+                if (!fixed[others[e]]) {
+                    from[others[e]] -= values[e];
+                }
+            }
+        }
+
+        /** What must act on the k-th of them to hold a field. */
+        public double reaction(int k, double[] field) {
+            double sum = 0;
+            for (int e = start[k]; e < start[k + 1]; e++) {
+                sum += values[e] * field[others[e]];
+            }
+            return sum;
+        }
+    }
+
+    /** The couplings of prescribed unknowns. */
+    public Couplings couplings(int[] unknowns) {
+        int[] number = new int[fixed.length];
+        Arrays.fill(number, -1);
+        for (int k = 0; k < unknowns.length; k++) {
+            number[unknowns[k]] = k;
+        }
+        int[] start = new int[unknowns.length + 1];
+        for (int e = 0; e < rows.length; e++) {
+            start[number[rows[e]] + 1] += number[rows[e]] >= 0 ? 1 : 0;
+            start[number[columns[e]] + 1] += number[columns[e]] >= 0 && columns[e] != rows[e] ? 1 : 0;
+        }
+        for (int k = 0; k < unknowns.length; k++) {
+            start[k + 1] += start[k];
+        }
+        int[] next = start.clone();
+        int[] others = new int[start[unknowns.length]];
+        double[] own = new double[others.length];
+        for (int e = 0; e < rows.length; e++) {
+            int i = number[rows[e]];
+            int j = number[columns[e]];
+            if (i >= 0) {
+                others[next[i]] = columns[e];
+                own[next[i]++] = values[e];
+            }
+            if (j >= 0 && j != i) {
+                others[next[j]] = rows[e];
+                own[next[j]++] = values[e];
+            }
+        }
+        return new Couplings(start, others, own, fixed);
     }
 
     @FunctionalInterface

@@ -45,6 +45,7 @@ import tubwright.engine.quantity.NearestName;
             "  tubwright pack mytub             what an outside shop needs to quote and to build",
             "  tubwright built mytub FILE       a tub as it was built, against the plan",
             "  tubwright crush mytub            what the nose takes out of an impact",
+            "  tubwright punch mytub --laminate skin ...   what a hard body needs to get through a panel",
             "  tubwright rules mytub            clause by clause against rule sets",
             "  tubwright evidence mytub         a dossier for scrutineers, PDF and HTML",
             "",
@@ -93,6 +94,7 @@ public final class Cli {
                 .addSubcommand(new DamageCommand(terminal))
                 .addSubcommand(new SpreadCommand(terminal))
                 .addSubcommand(new CrushCommand(terminal))
+                .addSubcommand(new PunchCommand(terminal))
                 .addSubcommand(new RulesCommand(terminal))
                 .addSubcommand(new EvidenceCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal, bench))

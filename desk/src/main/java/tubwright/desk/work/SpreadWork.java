@@ -103,12 +103,7 @@ public final class SpreadWork {
             Workbench.Listener listener,
             BooleanSupplier stop) {
         Tub tub = variant.tub();
-        Laminate laminate = tub.laminates().get(asked.laminate);
-        if (laminate == null) {
-            throw new UserMistake("--panel " + asked.laminate + ": there is no such laminate in variant '"
-                    + variant.name() + "'; there are "
-                    + tub.laminates().keySet().stream().sorted().collect(Collectors.joining(", ")));
-        }
+        Laminate laminate = PunchWork.laminate("--panel", variant, asked.laminate);
         boolean all = asked.span == 0;
         Panel panel = new Panel(
                 laminate.about(Reference.MIDDLE),

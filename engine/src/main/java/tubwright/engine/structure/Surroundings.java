@@ -135,7 +135,6 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
     private static Surroundings condense(
             ConstrainedSystem system, Factorisation factor, int[] nodes, double[] load, boolean[] held) {
         int n = 6 * nodes.length;
-        double[] nothing = new double[load.length];
         double[] u = system.solve(factor, load);
         double[] reactions = system.reactions(u, load);
         double[] reduced = new double[n];
@@ -149,26 +148,24 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
             reduced[i] = -reactions[at(nodes, i)];
             fixed[i] = held[at(nodes, i)];
         }
+        ConstrainedSystem.Couplings couplings =
+                system.couplings(IntStream.range(0, n).map(i -> at(nodes, i)).toArray());
+        double[][] fields = new double[Math.min(n, AT_ONCE)][load.length];
         for (int from = 0; from < n; from += AT_ONCE) {
-            int to = Math.min(n, from + AT_ONCE);
-            double[][] fields = new double[to - from][];
-            for (int j = from; j < to; j++) {
-                double[] unit = new double[load.length];
-                unit[at(nodes, j)] = 1;
-                fields[j - from] = system.rightHandSide(nothing, unit);
+            int first = from;
+            int count = Math.min(n - from, AT_ONCE);
+            double[][] some = count == fields.length ? fields : Arrays.copyOf(fields, count);
+            for (int j = 0; j < count; j++) {
+                Arrays.fill(some[j], 0);
+                couplings.subtract(from + j, some[j]);
             }
-            factor.solveInPlace(fields);
-            for (int j = from; j < to; j++) {
-                double[] field = fields[j - from];
-                for (int i = 0; i < field.length; i++) {
-                    field[i] = system.isFixed(i) ? 0 : field[i];
-                }
-                field[at(nodes, j)] = 1;
-                double[] push = system.reactions(field, nothing);
+            factor.solveInPlace(some);
+            IntStream.range(0, count).parallel().forEach(j -> {
+                some[j][at(nodes, first + j)] = 1;
                 for (int i = 0; i < n; i++) {
-                    stiffness[i * n + j] = push[at(nodes, i)];
+                    stiffness[i * n + first + j] = couplings.reaction(i, some[j]);
                 }
-            }
+            });
         }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < i; j++) {

@@ -160,7 +160,9 @@ public record BuildLanes(List<Lane> lanes, LocalDateTime begin, int days, double
                             .getLast()
                             .activity()
                             .step()
-                            .equals(p.activity().step())) {
+                            .equals(p.activity().step())
+                    || groups.getLast().getLast().activity().clock()
+                            != p.activity().clock()) {
                 groups.add(new ArrayList<>());
             }
             groups.getLast().add(p);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import tubwright.engine.make.kit.CutPiece;
 import tubwright.engine.make.kit.KitNest;
+import tubwright.engine.make.kit.PlyMass;
 import tubwright.engine.make.kit.ShopData;
 import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.lay.LaidTub;
@@ -68,9 +69,7 @@ public record PackAnswer(
 
     /** Mass of a ply as laid, overlaps of splices not counted, kg. */
     public static double mass(DrapedPly ply) {
-        return ply.figures().area()
-                * ply.ply().thickness()
-                * ply.ply().material().density();
+        return PlyMass.mass(ply.ply(), ply.figures().area());
     }
 
     /** Plies without a pattern or with one that no nest holds: too small, out of reach, overlapping themselves. */

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import tubwright.engine.laminate.LayerRole;
+import tubwright.engine.make.flat.Mark;
+import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.make.ply.LaidPly;
 
 /** What the pack for a shop says beside figures. Rules of the workshop are common practice, no source, and so marked. */
@@ -35,7 +38,7 @@ public final class PackWords {
             List.of("All plies: bag, cure at full pressure", "Trim, drill, weigh");
 
     public static final String CYCLE =
-            "Cycle, ramp and pressure by the resin's maker. Low pressure is what the core bears in its"
+            "Cycles proposed, checked and drawn: cures.pdf; the resin's maker has the last word. Low pressure is what the core bears in its"
                     + " cure; the limit is asked of the core's maker. Thermocouples where the laminate is thickest and where it is"
                     + " thinnest, in the part and in the mould.";
 
@@ -70,5 +73,21 @@ public final class PackWords {
     /** Whether to debulk after a step: the first, each fourth, before core and at the end. */
     public static boolean debulk(int step, int steps, LaidPly ply) {
         return ply.role() == LayerRole.PLY && (step == 1 || step == steps || step % BETWEEN_DEBULKS == 0);
+    }
+
+    /** What the marks on the patterns of a step mean; empty where there is none. */
+    public static String marks(List<DrapedPly> here) {
+        List<String> words = new ArrayList<>();
+        for (Mark.Kind kind : Mark.Kind.values()) {
+            if (here.stream().anyMatch(p -> !p.flat().marks(kind).isEmpty())) {
+                words.add(
+                        switch (kind) {
+                            case NOTCH -> "ticks at the edge: notches, on lines of the mould";
+                            case CHAMFER -> "dashed: where the ramp of the edge begins, on the bag side";
+                            case POTTING -> "circles: potting of inserts";
+                        });
+            }
+        }
+        return words.isEmpty() ? "" : "On the pattern, " + String.join("; ", words) + ".";
     }
 }

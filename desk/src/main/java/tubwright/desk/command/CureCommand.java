@@ -102,11 +102,9 @@ final class CureCommand implements Callable<Integer> {
         Path folder = design.file().toAbsolutePath().getParent();
         List<Path> inputs = new ArrayList<>(List.of(design.file()));
         try (Progress progress = new Progress(terminal)) {
-            CureLibrary library = CureLibrary.shipped();
-            Path own = folder.resolve(OWN);
-            if (Files.exists(own)) {
-                library = library.with(own.toString(), YamlReader.contents(own));
-                inputs.add(own);
+            CureLibrary library = library(folder);
+            if (Files.exists(folder.resolve(OWN))) {
+                inputs.add(folder.resolve(OWN));
             }
             CureShop shop = shop(library);
             String name = options.variant().orElse(Design.AS_DESIGNED);
@@ -140,6 +138,13 @@ final class CureCommand implements Callable<Integer> {
             throw new UserMistake(e.getMessage());
         }
         return ExitCode.DONE;
+    }
+
+    /** The shipped data, and the user's own beside the design. */
+    static CureLibrary library(Path folder) throws IOException {
+        Path own = folder.resolve(OWN);
+        CureLibrary shipped = CureLibrary.shipped();
+        return Files.exists(own) ? shipped.with(own.toString(), YamlReader.contents(own)) : shipped;
     }
 
     private CureShop shop(CureLibrary library) {

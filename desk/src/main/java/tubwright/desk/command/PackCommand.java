@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import tubwright.desk.answer.CureAnswer;
 import tubwright.desk.answer.MouldAnswer;
 import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.console.PackSummary;
@@ -28,13 +29,18 @@ import tubwright.desk.export.PackLists;
 import tubwright.desk.export.PieceSurfaces;
 import tubwright.desk.export.RunFolder;
 import tubwright.desk.sheet.BuildSheet;
+import tubwright.desk.sheet.CureSheets;
 import tubwright.desk.sheet.MouldSheets;
 import tubwright.desk.sheet.PlyBook;
+import tubwright.desk.work.CureWork;
 import tubwright.desk.work.MouldWork;
 import tubwright.desk.work.PackWork;
 import tubwright.desk.work.TrimWork;
+import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
+import tubwright.engine.make.cure.CureException;
 import tubwright.engine.make.cure.CureLibrary;
+import tubwright.engine.make.cure.CureShop;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.kit.KitNest;
 import tubwright.engine.make.kit.ShopData;
@@ -120,7 +126,21 @@ final class PackCommand implements Callable<Integer> {
                         progress::stage);
                 progress.stage("writing the ply book");
                 String document = PackJson.write(answer);
-                write(folder, answer, document);
+                CureLibrary library =
+                        CureCommand.library(design.file().toAbsolutePath().getParent());
+                progress.stage("cures");
+                CureAnswer cures = CureWork.cure(
+                        answer.laid().tub(),
+                        library,
+                        CureShop.usual(library),
+                        date,
+                        Version.text(),
+                        progress::stage,
+                        Thread.currentThread()::isInterrupted);
+                try (OutputStream sheets = folder.open("cures.pdf")) {
+                    sheets.write(CureSheets.write(cures, answer.foot()));
+                }
+                write(folder, answer, document, library);
                 folder.copy(design.file().toAbsolutePath().getParent(), shop.inputs(), "inputs");
                 folder.finish();
                 progress.done();
@@ -131,6 +151,8 @@ final class PackCommand implements Callable<Integer> {
                     Written.tell(terminal, folder.target().resolve("ply-book.pdf"), progress);
                 }
             }
+        } catch (CureException missing) {
+            throw new UserMistake(missing.getMessage());
         }
         return ExitCode.DONE;
     }
@@ -146,7 +168,8 @@ final class PackCommand implements Callable<Integer> {
         return new ShopData(rolls, own.times());
     }
 
-    private static void write(RunFolder folder, PackAnswer answer, String document) throws IOException {
+    private static void write(RunFolder folder, PackAnswer answer, String document, CureLibrary library)
+            throws IOException {
         folder.text(RunFolder.ANSWER, document);
         try (OutputStream book = folder.open("ply-book.pdf")) {
             book.write(PlyBook.write(answer));
@@ -163,7 +186,7 @@ final class PackCommand implements Callable<Integer> {
                 answer.laid().mesh(),
                 answer.laid().tub(),
                 answer.variant(),
-                MouldWork.Request.usual(CureLibrary.shipped()),
+                MouldWork.Request.usual(library),
                 answer.date(),
                 answer.version(),
                 _ -> {});

@@ -20,6 +20,8 @@ import tubwright.engine.mesh.Mesh;
 public final class MouldSheets {
     private static final String GAP = " ";
     private static final float DRAWING = 250;
+    /** Height of a flat piece on paper, points. */
+    private static final float PLATE = 230;
     /** Stations are told apart this finely in the outline from the side, m. */
     private static final double SLICE = 0.025;
 
@@ -50,7 +52,7 @@ public final class MouldSheets {
                         + " asked for " + fixed(Math.toDegrees(answer.wanted()), 1, "") + "°.");
         paper.heading("Pieces");
         table(
-                new float[] {0.16f, 0.1f, 0.08f, 0.2f, 0.16f, 0.1f, 0.1f, 0.1f},
+                new float[] {0.14f, 0.17f, 0.07f, 0.18f, 0.14f, 0.1f, 0.09f, 0.11f},
                 MouldWords.PIECE_HEAD,
                 MouldWords.pieces(answer, GAP),
                 14);
@@ -65,7 +67,14 @@ public final class MouldSheets {
                         ? "Every piece comes out of its mould as one."
                         : "Not every piece comes out of its mould as one. What would help:");
         advice.forEach(paper::paragraph);
-        answer.pieces().forEach(this::piece);
+        answer.pieces().stream().filter(p -> p.draft().isPresent()).forEach(this::piece);
+        List<MouldAnswer.Piece> flat =
+                answer.pieces().stream().filter(p -> p.draft().isEmpty()).toList();
+        if (!flat.isEmpty()) {
+            paper.page();
+            paper.heading("Flat pieces, from the front");
+            flat.forEach(this::plate);
+        }
         paper.page();
         paper.title("Bends, cold sizes, tooling");
         paper.heading("Bends");
@@ -73,7 +82,7 @@ public final class MouldSheets {
                 "A bend closes when the part cools: open the mould by so much. Of a sandwich it is that of the outer"
                         + " skin alone; friction and thinning are not in it.");
         table(
-                new float[] {0.19f, 0.17f, 0.15f, 0.12f, 0.12f, 0.09f, 0.07f, 0.09f},
+                new float[] {0.17f, 0.15f, 0.12f, 0.11f, 0.12f, 0.09f, 0.09f, 0.15f},
                 MouldWords.BEND_HEAD,
                 MouldWords.bends(answer, GAP),
                 13);
@@ -108,35 +117,68 @@ public final class MouldSheets {
         paper.page();
         paper.heading(piece.name());
         views(piece);
-        if (piece.draft().isPresent()) {
-            paper.paragraph(
-                    "Thick: split lines to neighbouring pieces; thin: open edges. From the side, from above and from"
-                            + " the front, on one scale. Surfaces as triangles and the frames' curves are in surfaces/.");
-            paper.heading("Draft along the pull: " + fixed(Math.toDegrees(DraftPicture.PLENTY), 0, "")
-                    + "° and more is pale, upright red, undercut dark");
-            var picture = DraftPicture.of(piece.face(), piece.draft().orElseThrow(), From.THREE_QUARTER_FRONT, 900);
-            paper.picture(
-                    Png.encode(picture.image()),
-                    picture.image().width(),
-                    picture.image().height());
+        paper.paragraph(
+                "Thick: split lines to neighbouring pieces; thin: open edges. From the side, from above and from"
+                        + " the front, on one scale. Surfaces as triangles and the frames' curves are in surfaces/.");
+        paper.heading("Draft along the pull: " + fixed(Math.toDegrees(DraftPicture.PLENTY), 0, "")
+                + "° and more is pale, upright red, undercut dark");
+        var picture = DraftPicture.of(piece.face(), piece.draft().orElseThrow(), From.THREE_QUARTER_FRONT, 900);
+        paper.picture(
+                Png.encode(picture.image()),
+                picture.image().width(),
+                picture.image().height());
+    }
+
+    /** A flat piece: square to itself, since it may lean. */
+    private void plate(MouldAnswer.Piece piece) {
+        double[][] box = box(piece);
+        double run = Math.hypot(box[1][0] - box[0][0], box[1][2] - box[0][2]);
+        double wide = box[1][1] - box[0][1];
+        double scale = Math.min(Paper.WIDTH / Math.max(1e-6, wide), (PLATE - 30) / Math.max(1e-6, run));
+        // Every plate on the page at most at a third of life size, small ones not blown up.
+        scale = Math.min(scale, Paper.WIDTH / 1.5);
+        float bottom = paper.room((float) (scale * run) + 40) + 18;
+        float left = Paper.MARGIN + (float) (Paper.WIDTH - scale * wide) / 2;
+        double[] nodes = piece.face().mesh().nodes();
+        for (SplitLines.Edge edge : new SplitLines(piece.face().mesh()).of(piece.face())) {
+            float[] x = new float[2];
+            float[] y = new float[2];
+            for (int i = 0; i < 2; i++) {
+                int n = 3 * (i == 0 ? edge.from() : edge.to());
+                x[i] = left + (float) (scale * (nodes[n + 1] - box[0][1]));
+                double up = nodes[n + 2] - box[0][2];
+                y[i] = bottom + (float) (scale * (up * run / Math.max(1e-9, box[1][2] - box[0][2])));
+            }
+            paper.line(x[0], y[0], x[1], y[1], 0.9f, 0.1f);
         }
+        paper.label(
+                Paper.MARGIN + Paper.WIDTH / 2,
+                bottom - 11,
+                piece.name() + ": " + mm(wide) + " wide, " + mm(run) + " high in its own plane");
+    }
+
+    /** Least and largest coordinates. */
+    private static double[][] box(MouldAnswer.Piece piece) {
+        Mesh mesh = piece.face().mesh();
+        double[][] box = {{1e9, 1e9, 1e9}, {-1e9, -1e9, -1e9}};
+        for (int e : piece.face().elements()) {
+            for (int k = 0; k < mesh.cornerCount(e); k++) {
+                for (int d = 0; d < 3; d++) {
+                    double v = mesh.nodes()[3 * mesh.elementNodes()[4 * e + k] + d];
+                    box[0][d] = Math.min(box[0][d], v);
+                    box[1][d] = Math.max(box[1][d], v);
+                }
+            }
+        }
+        return box;
     }
 
     /** Edges of the piece in three views on one scale, with its main sizes. */
     private void views(MouldAnswer.Piece piece) {
         Mesh mesh = piece.face().mesh();
         List<SplitLines.Edge> edges = new SplitLines(mesh).of(piece.face());
-        double[] low = {1e9, 1e9, 1e9};
-        double[] high = {-1e9, -1e9, -1e9};
-        for (int e : piece.face().elements()) {
-            for (int k = 0; k < mesh.cornerCount(e); k++) {
-                for (int d = 0; d < 3; d++) {
-                    double v = mesh.nodes()[3 * mesh.elementNodes()[4 * e + k] + d];
-                    low[d] = Math.min(low[d], v);
-                    high[d] = Math.max(high[d], v);
-                }
-            }
-        }
+        double[] low = box(piece)[0];
+        double[] high = box(piece)[1];
         double[] span = {high[0] - low[0], high[1] - low[1], high[2] - low[2]};
         float gap = 26;
         double scale = Math.min(
@@ -149,7 +191,7 @@ public final class MouldSheets {
         for (SplitLines.Edge edge : edges) {
             boolean split = !edge.beside().equals("opening") && !edge.beside().endsWith(" end");
             float width = split ? 1.3f : 0.5f;
-            float grey = piece.draft().isEmpty() || split ? 0.1f : 0.35f;
+            float grey = split ? 0.1f : 0.35f;
             line(mesh, edge, 0, 2, low, scale, left, up, width, grey);
             line(mesh, edge, 0, 1, low, scale, left, bottom, width, grey);
             line(mesh, edge, 1, 2, low, scale, right, up, width, grey);

@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import tubwright.desk.answer.DrapeAnswer;
 import tubwright.desk.answer.PackAnswer;
 import tubwright.desk.answer.PackWords;
 import tubwright.engine.laminate.LayerRole;
@@ -100,12 +99,12 @@ final class PieceSheets {
             rows.add(List.of(
                     Integer.toString(step),
                     p.ply().name() + ", " + answer.issue(),
-                    p.ply().role() == LayerRole.CORE
-                            ? DrapeAnswer.words(p.ply())
-                            : p.ply().material().name(),
-                    p.ply().role() == LayerRole.PLY
-                            ? Math.round(Math.toDegrees(p.ply().angle())) + "°"
-                            : "",
+                    p.ply().material().name(),
+                    switch (p.ply().role()) {
+                        case PLY -> Math.round(Math.toDegrees(p.ply().angle())) + "°";
+                        case CORE -> fixed(1e3 * p.ply().thickness(), 0, GAP) + " mm";
+                        default -> "";
+                    },
                     p.ply().zones().isEmpty() ? "" : p.ply().zones().getFirst(),
                     Math.round(1e3 * p.start()[0]) + ", " + Math.round(1e3 * p.start()[1]) + ", "
                             + Math.round(1e3 * p.start()[2]),
@@ -133,7 +132,7 @@ final class PieceSheets {
                     "")));
         }));
         paper.table(
-                new float[] {0.045f, 0.155f, 0.14f, 0.05f, 0.11f, 0.135f, 0.06f, 0.05f, 0.075f, 0.055f, 0.065f, 0.06f},
+                new float[] {0.045f, 0.14f, 0.2f, 0.06f, 0.09f, 0.125f, 0.055f, 0.045f, 0.075f, 0.05f, 0.06f, 0.055f},
                 rows,
                 13);
         paper.paragraph(

@@ -141,6 +141,10 @@ public final class PlyBook {
             drawing.place(piece, p, Paper.MARGIN + Paper.WIDTH * 0.6f, low, Paper.WIDTH * 0.4f, DRAWING);
             p.advice().forEach(a -> paper.paragraph("Care: " + a + "."));
         }
+        String key = PackWords.marks(here);
+        if (!key.isEmpty()) {
+            paper.paragraph(key);
+        }
         if (PackWords.debulk(step, steps, here.getFirst().ply())) {
             paper.paragraph("Debulk after this step. " + PackWords.DEBULK);
         }

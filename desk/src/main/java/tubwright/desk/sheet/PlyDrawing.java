@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import tubwright.engine.make.flat.FlatPattern;
+import tubwright.engine.make.flat.Mark;
 import tubwright.engine.make.kit.CutPiece;
 import tubwright.engine.make.lay.DrapedPly;
 import tubwright.engine.mesh.Mesh;
@@ -12,6 +13,8 @@ import tubwright.engine.mesh.Mesh;
 /** Draws a ply on paper: its pattern with warp and reference direction, and where it lies on the piece. */
 final class PlyDrawing {
     private static final float ARROW = 34;
+    /** Of a dashed line, points. */
+    private static final double DASH = 4;
 
     private final Paper paper;
     private final Mesh mesh;
@@ -35,6 +38,9 @@ final class PlyDrawing {
                 .filter(c -> c.parts() > 1)
                 .forEach(c -> c.pattern().outlines().forEach(o -> frame.path(o, true, 0.5f, 0.4f)));
         flat.outlines().forEach(o -> frame.path(o, true, 0.9f, 0.1f));
+        flat.marks(Mark.Kind.CHAMFER).forEach(m -> frame.dashed(m, 0.5f, 0.35f));
+        flat.marks(Mark.Kind.POTTING).forEach(m -> frame.path(m, false, 0.5f, 0.2f));
+        flat.marks(Mark.Kind.NOTCH).forEach(m -> frame.tick(m, 5));
         float sx = frame.x(flat.start()[0]);
         float sy = frame.y(flat.start()[1]);
         paper.dot(sx, sy, 2);
@@ -157,6 +163,44 @@ final class PlyDrawing {
 
         float y(double v) {
             return low + (float) (scale * (v - y0));
+        }
+
+        /** A line in dashes of 4 points. */
+        void dashed(double[] points, float width, float grey) {
+            double gone = 0;
+            for (int i = 0; i + 3 < points.length; i += 2) {
+                float ax = x(points[i]);
+                float ay = y(points[i + 1]);
+                float bx = x(points[i + 2]);
+                float by = y(points[i + 3]);
+                double length = Math.hypot(bx - ax, by - ay);
+                for (double at = 0; at < length; ) {
+                    double to = Math.min(length, at + DASH - gone % DASH);
+                    if ((long) (gone / DASH) % 2 == 0) {
+                        float f = (float) (at / length);
+                        float g = (float) (to / length);
+                        paper.line(
+                                ax + f * (bx - ax),
+                                ay + f * (by - ay),
+                                ax + g * (bx - ax),
+                                ay + g * (by - ay),
+                                width,
+                                grey);
+                    }
+                    gone += Math.max(to - at, 1e-6);
+                    at = Math.max(to, at + 1e-6);
+                }
+            }
+        }
+
+        /** A notch, a few millimetres long, drawn long enough to be seen. */
+        void tick(double[] points, float length) {
+            float ax = x(points[0]);
+            float ay = y(points[1]);
+            double dx = points[2] - points[0];
+            double dy = points[3] - points[1];
+            double l = Math.max(1e-9, Math.hypot(dx, dy));
+            paper.line(ax, ay, ax + (float) (length * dx / l), ay + (float) (length * dy / l), 0.9f, 0.1f);
         }
 
         void path(double[] points, boolean closed, float width, float grey) {

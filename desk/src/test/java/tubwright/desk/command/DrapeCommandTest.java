@@ -13,52 +13,29 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tubwright.desk.FakeBench;
 import tubwright.desk.Typed;
 
 /** A straight tray and lid that unroll: the patterns are rectangles whose sizes are known. */
 class DrapeCommandTest {
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
+    private static final String REST = """
             laminates:
               skin: {stack: "[0c/45c]", plies: {c: pw-t650-976}}
             zones:
               all: {on: [floor, flank, deck], laminate: skin}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
-            mesh: {size: 40 mm}
-            variants:
-              metal:
-                construction: sheet
-                replace laminates:
-                  skin: {sheet: al-6061-t6, thickness: 1.2 mm}
             """;
 
     @TempDir
     Path folder;
 
+    private RoundBox box;
+
     @BeforeEach
     void writeTheBox() throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX);
+        box = RoundBox.in(folder, "", REST + RoundBox.METAL);
     }
 
     private Typed typed(String... more) {
-        String[] all = new String[more.length + 2];
-        all[0] = "drape";
-        all[1] = folder.toString();
-        System.arraycopy(more, 0, all, 2, more.length);
-        return Typed.on(new FakeBench(), all);
+        return box.typed("drape", more);
     }
 
     @Test
@@ -89,7 +66,7 @@ class DrapeCommandTest {
 
     @Test
     void aClothOfTheDesignsOwnBringsItsLock() throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX.replace("pw-t650-976", "house-cloth") + """
+        Files.writeString(folder.resolve("tub.yaml"), box.text().replace("pw-t650-976", "house-cloth") + """
                         materials:
                           house-cloth:
                             kind: cloth

@@ -13,23 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tubwright.desk.FakeBench;
 import tubwright.desk.Typed;
 
 /** What a box of a few plies takes to make. */
 class KitCommandTest {
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
+    private static final String REST = """
             laminates:
               skin:
                 stack: "[45c/0c/core/45c]"
@@ -40,26 +28,20 @@ class KitCommandTest {
             zones:
               lower: {on: [floor, flank], laminate: skin}
               upper: {on: deck, laminate: skin}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
-            mesh: {size: 40 mm}
             """;
 
     @TempDir
     Path folder;
 
+    private RoundBox box;
+
     @BeforeEach
     void writeTheBox() throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX);
+        box = RoundBox.in(folder, "", REST);
     }
 
     private Typed typed(String... more) {
-        String[] all = new String[more.length + 2];
-        all[0] = "kit";
-        all[1] = folder.toString();
-        System.arraycopy(more, 0, all, 2, more.length);
-        return Typed.on(new FakeBench(), all);
+        return box.typed("kit", more);
     }
 
     @Test

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tubwright.desk.FakeBench;
 import tubwright.desk.Typed;
 import tubwright.desk.sheet.MouldSheets;
 import tubwright.desk.work.MouldWork;
@@ -27,50 +26,26 @@ import tubwright.engine.structure.Tub;
 
 /** A tray and a lid that meet in the middle of a round corner, whose sizes and hook are known. */
 class MouldsCommandTest {
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-              walls:
-                front: {station: 0 mm}
+    private static final String REST = """
             laminates:
               skin: {stack: "[0c/45c]", plies: {c: pw-t650-976}}
             zones:
               all: {on: [floor, flank, deck], laminate: skin}
               wall: {on: front, laminate: skin}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
-            mesh: {size: 40 mm}
-            variants:
-              metal:
-                construction: sheet
-                replace laminates:
-                  skin: {sheet: al-6061-t6, thickness: 1.2 mm}
             """;
 
     @TempDir
     Path folder;
 
+    private RoundBox box;
+
     @BeforeEach
     void writeTheBox() throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX);
+        box = RoundBox.in(folder, "walls:\n  front: {station: 0 mm}\n", REST + RoundBox.METAL);
     }
 
     private Typed typed(String... more) {
-        String[] all = new String[more.length + 2];
-        all[0] = "moulds";
-        all[1] = folder.toString();
-        System.arraycopy(more, 0, all, 2, more.length);
-        return Typed.on(new FakeBench(), all);
+        return box.typed("moulds", more);
     }
 
     @Test

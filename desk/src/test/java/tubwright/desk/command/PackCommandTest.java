@@ -116,6 +116,11 @@ class PackCommandTest {
             }
             assertEquals(4, steps, "two plies each of tray and lid");
         }
+        try (PDDocument cures = Loader.loadPDF(Files.readAllBytes(folder.resolve("runs/pack/cures.pdf")))) {
+            String words = new PDFTextStripper().getText(cures);
+            assertTrue(words.contains("Cycle solid-180"), words);
+            assertTrue(words.contains("leading place") && words.contains("peak temperature"), words);
+        }
     }
 
     @Test

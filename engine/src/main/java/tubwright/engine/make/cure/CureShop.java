@@ -51,6 +51,21 @@ public record CureShop(
         }
     }
 
+    /** A shop with moulds of carbon and the shipped cycles, sandwich in three cures. */
+    public static CureShop usual(CureLibrary library) {
+        Tool tool = library.tool("carbon-epoxy");
+        return new CureShop(
+                tool,
+                tool.thickness().si(),
+                USUAL_TRANSFER,
+                USUAL_TRANSFER,
+                library.cycle("solid-180"),
+                library.cycle("honeycomb-180"),
+                Order.THREE_CURES,
+                USUAL_HUMIDITY,
+                OptionalDouble.empty());
+    }
+
     /** Refuses what no shop has. */
     public CureShop {
         if (!(toolThickness > 0 && toolSide > 0 && bagSide > 0)) {

@@ -37,10 +37,14 @@ public record PlyMass(List<Entry> plies) {
                     for (int element : ply.elements()) {
                         area += plan.mesh().area(element);
                     }
-                    return new Entry(
-                            ply, area, area * ply.thickness() * ply.material().density());
+                    return new Entry(ply, area, mass(ply, area));
                 })
                 .toList());
+    }
+
+    /** Mass of a ply that covers this area, m², kg. */
+    public static double mass(LaidPly ply, double area) {
+        return area * ply.thickness() * ply.material().density();
     }
 
     /** All of them, kg. */

@@ -82,10 +82,11 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
     private int parts(String name, double width, double over) {
         double moved = 0.5 * (repeat - 1) * stagger;
         if (!(roll > 2 * (over + moved))) {
-            throw new NestException(
-                    "'" + name + "' is " + Math.round(1e3 * width) + " mm wide across its fibres, and a roll of "
-                            + Math.round(1e3 * roll) + " mm is too narrow to splice it from; take a roll of more than "
-                            + Math.round(2e3 * (over + moved)) + " mm, better of " + Math.round(1e3 * width) + " mm");
+            throw new NestException("'" + name + "' is " + Math.round(1e3 * width)
+                    + " mm wide across its fibres, and the "
+                    + Math.round(1e3 * roll) + " mm that are cut from the roll are too few to splice it; more than "
+                    + Math.round(2e3 * (over + moved)) + " mm are due, better " + Math.round(1e3 * width)
+                    + " mm: take a wider roll");
         }
         int parts = 2;
         while (width / parts + Math.max(moved + over / 2, parts > 2 ? over : 0) > roll) {

@@ -130,8 +130,8 @@ class AdviceTest {
                         NestException.class, () -> Splices.usual(0.06).of(outer))
                 .getMessage();
         assertTrue(refused.matches("'tray 01' is 62[0-3] mm wide across its fibres.*"), refused);
-        assertTrue(refused.contains("a roll of 60 mm is too narrow"), refused);
-        assertTrue(refused.contains("take a roll of more than 115 mm"), refused);
+        assertTrue(refused.contains("the 60 mm that are cut from the roll are too few"), refused);
+        assertTrue(refused.contains("more than 115 mm are due"), refused);
         assertTrue(Splices.usual(0.3).of(outer).stream()
                 .allMatch(c -> c.pattern().marks(Mark.Kind.NOTCH).size() >= 2));
     }

@@ -59,7 +59,16 @@ final class CureChecks {
     private CureCheck degree() {
         double degree = history.leastDegree(history.last());
         if (!standIns.isEmpty()) {
-            return CureCheck.unknown(Subject.DEGREE, OptionalDouble.of(degree), kinetics());
+            // Another resin's kinetics prove no degree; that nothing gels they are good enough to say.
+            OptionalDouble gel = least(resins.stream().map(Resin::gel).toList());
+            return gel.isPresent() && degree < gel.getAsDouble()
+                    ? CureCheck.notBelow(
+                            Subject.DEGREE,
+                            degree,
+                            gel.getAsDouble(),
+                            "it does not even gel: this cycle never cures it; hold longer or hotter, or ask the supplier for a"
+                                    + " cycle")
+                    : CureCheck.unknown(Subject.DEGREE, OptionalDouble.of(degree), kinetics());
         }
         Optional<Double> wanted = resins.stream()
                 .flatMap(r -> r.least().stream())

@@ -66,6 +66,44 @@ class CureStudyTest {
         assertTrue(stage.met());
     }
 
+    /** An hour at 60 °C: with its own kinetics or those of a resin that stands in, it does not even gel. */
+    @Test
+    void aCycleThatNeverCuresIsMissedAlsoWhereAnotherResinStandsIn() {
+        CureLibrary cold = DATA.with("cure.yaml", """
+                sources:
+                  sheet: {source: "our sheet", trust: stated}
+                cycles:
+                  cold:
+                    description: "one hold"
+                    source: sheet
+                    start: 20 °C
+                    steps:
+                      - {to: 60 °C, rate: 2 K/min, hold: 1 h, hold from: air, pressure: 6 bar, bag: 0.2 bar}
+                """);
+        CureShop usual = CureShop.usual(cold);
+        CureShop shop = new CureShop(
+                usual.tool(),
+                usual.toolThickness(),
+                usual.toolSide(),
+                usual.bagSide(),
+                cold.cycle("cold"),
+                usual.overCore(),
+                usual.order(),
+                usual.humidity(),
+                OptionalDouble.empty());
+        for (String ply : List.of("ud-as4-3501-6", "ud-as4-3502")) {
+            CureCheck degree = check(
+                    new CureStudy(cold, shop)
+                            .of("skin", solid(ply, 12))
+                            .stages()
+                            .getFirst(),
+                    Subject.DEGREE);
+            assertEquals(Verdict.MISSED, degree.verdict(), ply);
+            assertTrue(degree.value().orElseThrow() < 0.1, ply);
+            assertTrue(degree.words().contains("hold longer or hotter"), degree.words());
+        }
+    }
+
     @Test
     void aBlockOfFortyMillimetresGetsTooHotAndIsNamed() {
         LaminateCure cure = new CureStudy(DATA, shop("carbon-epoxy", 8e-3, Order.THREE_CURES))

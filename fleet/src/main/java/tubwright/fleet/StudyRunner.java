@@ -4,7 +4,7 @@ package tubwright.fleet;
 import java.util.List;
 
 /** Computes the points of a job somewhere. */
-public interface StudyRunner {
+public interface StudyRunner extends AutoCloseable {
     /** Where, in a few words: {@code 2 cores of this machine}. */
     String where();
 
@@ -18,4 +18,8 @@ public interface StudyRunner {
      * @throws FleetException where the runner itself cannot go on; rows told of before are good
      */
     void run(Job job, List<Point> points, Watch watch);
+
+    /** Gives back what it holds between runs; most hold nothing. */
+    @Override
+    default void close() {}
 }

@@ -34,9 +34,9 @@ public final class StudyWork {
     /** Runs a study; ends early when the listener says so, with what is there. */
     public static StudyAnswer run(
             Design design, StudyPlan plan, Request request, String version, StudyRun.Listener listener) {
-        try (RowStore store = RowStore.open(store(design))) {
-            return new StudyAnswer(
-                    design.name(), StudyRun.run(design, plan, store, runner(request), listener), version);
+        try (RowStore store = RowStore.open(store(design));
+                StudyRunner runner = runner(request)) {
+            return new StudyAnswer(design.name(), StudyRun.run(design, plan, store, runner, listener), version);
         } catch (FleetException told) {
             throw new UserMistake(told.getMessage());
         }
@@ -49,8 +49,10 @@ public final class StudyWork {
         return Elsewhere.found()
                 .orElseThrow(
                         () -> new UserMistake(
-                                "--master needs the part of the program for clusters, which is not here"
-                                        + "\n    docs/how-to/studies.md says how to add it; leave --master out for this machine"))
+                                "--master needs the part of the program for clusters, which is not built"
+                                        + "\n    build it with: ./mvnw -DskipTests -pl fleet-spark -am package"
+                                        + " (docs/how-to/send-a-study-to-a-cluster.md);"
+                                        + "\n    leave --master out for this machine"))
                 .at(request.master.get());
     }
 

@@ -2,6 +2,7 @@
 package tubwright.bench;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,12 +18,14 @@ import tubwright.engine.structure.StepTimes;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.Tub;
 import tubwright.fleet.Blueprint;
-import tubwright.fleet.Campaign;
+import tubwright.fleet.Elsewhere;
 import tubwright.fleet.Job;
 import tubwright.fleet.LocalCores;
 import tubwright.fleet.Patch;
 import tubwright.fleet.Point;
+import tubwright.fleet.Row;
 import tubwright.fleet.RowStore;
+import tubwright.fleet.StudyRunner;
 import tubwright.fleet.findings.LayupDraws;
 import tubwright.fleet.findings.StudyRun;
 import tubwright.fleet.plan.StudyPlan;
@@ -30,22 +33,27 @@ import tubwright.numerics.Parallel;
 import tubwright.numerics.solver.Solvers;
 
 /**
- * Throughput of studies: one worker and several on the same shapes, what a design costs over a bare run of the same tub,
- * and how long drawn layups take.
+ * How studies grow: the same shapes on one worker and several, here and on a cluster of processes on the loopback address;
+ * what a design costs over a bare run of the same tub; and from what was measured, what a great study costs. Writes Markdown.
  */
 final class StudyComparison {
-    private static final int BARE = 6;
+    private static final int LAID_OUT = 2000;
+    private static final int KEPT = 20_000;
+
+    /** A drawn layup's study: name of it on the Larkspur. */
+    private static final String SCATTER = "scatter";
 
     private StudyComparison() {}
 
     /**
-     * @param arguments folder of the design, number of shapes, mesh size in mm (0 for the design's own), then name of a
-     *     study with a layup scatter, if any
+     * @param arguments file to write, folder of the design, number of shapes, mesh size in mm (0 for the design's own), and,
+     *     where a cluster shall be measured too, the cluster's folder
      */
-    public static void main(String[] arguments) throws IOException {
-        Design design = Design.read(Path.of(arguments[0]));
-        int count = Integer.parseInt(arguments[1]);
-        double size = Double.parseDouble(arguments[2]) / 1000;
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        Path file = Path.of(arguments.length > 0 ? arguments[0] : "bench/results/studies.md");
+        Design design = Design.read(Path.of(arguments.length > 1 ? arguments[1] : "examples/larkspur"));
+        int count = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 200;
+        double size = arguments.length > 3 ? Double.parseDouble(arguments[3]) / 1000 : 0;
         Job job = new Job(
                 design.text(),
                 design.file().getFileName().toString(),
@@ -56,58 +64,65 @@ final class StudyComparison {
         Blueprint blueprint = new Blueprint(job);
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            points.add(blueprint.point(List.of(new Patch(
-                    List.of("shape", "walls", "dash", "station"),
-                    String.format(Locale.ROOT, "%.4f mm", 930 + 40.0 * i / count)))));
+            points.add(blueprint.point(List.of(dash(i, count))));
         }
-        seconds(job, points.subList(0, Math.min(4, count)), 2); // warms up
-        double bare = Parallel.alone(() -> bare(design.asDesigned().tub(), size));
-        System.out.printf(Locale.ROOT, "bare run on one thread: %.3f s%n", bare);
-        double one = 0;
+        StudyClock.run(job, points.subList(0, Math.min(6, count)), new LocalCores()); // warms up
+        double bare = Parallel.alone(() -> bare(design.asDesigned().tub(), size, Math.max(4, count / 10)));
+        List<StudyReport.Line> lines = new ArrayList<>();
         for (int workers = 1; workers <= Parallel.threads(); workers++) {
-            double each = seconds(job, points, workers);
-            one = workers == 1 ? each : one;
-            System.out.printf(
-                    Locale.ROOT,
-                    "%d designs on %d workers: %.1f s, %.3f s a design, %.2f times one worker, %+.1f %% over bare%n",
-                    count,
-                    workers,
-                    each,
-                    each / count,
-                    one / each,
-                    100 * (each * workers / count / bare - 1));
+            lines.add(new StudyReport.Line(
+                    "threads here", workers, count, StudyClock.run(job, points, new LocalCores(workers))));
         }
-        if (arguments.length > 3) {
-            draws(design, arguments[3]);
+        bare = (bare + Parallel.alone(() -> bare(design.asDesigned().tub(), size, Math.max(4, count / 10)))) / 2;
+        if (arguments.length > 4) {
+            lines.addAll(onACluster(Path.of(arguments[4]), job, points));
         }
+        StudyReport report = new StudyReport(
+                design.name(),
+                size,
+                bare,
+                layout(blueprint),
+                keeping(),
+                lines,
+                size == 0 && Files.exists(Path.of("examples/larkspur/studies/" + SCATTER + ".yaml"))
+                        ? draws(design)
+                        : Optional.empty());
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
+            report.write(out);
+        }
+        System.out.println("Written: " + file);
     }
 
-    private static double seconds(Job job, List<Point> points, int workers) {
-        try {
-            Path folder = Files.createTempDirectory("rows");
-            long start = System.nanoTime();
-            try (RowStore store = RowStore.open(folder)) {
-                Campaign.Outcome outcome =
-                        new Campaign(store, new LocalCores(workers)).run(job, points, new Campaign.Listener() {});
-                if (outcome.count().failed() > 0) {
-                    throw new IllegalStateException(outcome.count().failed() + " designs failed");
-                }
+    /** The dash a little further aft each time: another shape, much the same work. */
+    private static Patch dash(int i, int count) {
+        return new Patch(
+                List.of("shape", "walls", "dash", "station"), String.format(Locale.ROOT, "%.4f mm", 930 + 40.0 * i / count));
+    }
+
+    private static List<StudyReport.Line> onACluster(Path folder, Job job, List<Point> points)
+            throws IOException, InterruptedException {
+        Elsewhere door = Elsewhere.found()
+                .orElseThrow(() -> new IllegalArgumentException("the cluster's jars are not on the class path"));
+        List<StudyReport.Line> lines = new ArrayList<>();
+        for (int workers = 1; workers <= Parallel.threads(); workers++) {
+            try (LoopbackCluster cluster = new LoopbackCluster(folder, workers);
+                    StudyRunner runner = door.at(cluster.address())) {
+                // Each worker's process warms up on its own.
+                StudyClock.run(job, points.subList(0, Math.min(6 * workers, points.size())), runner);
+                lines.add(new StudyReport.Line(
+                        "workers of one core on loopback", workers, points.size(), StudyClock.run(job, points, runner)));
             }
-            double seconds = ClockedSolver.since(start);
-            Files.delete(folder.resolve(RowStore.FILE_NAME));
-            Files.delete(folder);
-            return seconds;
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
         }
+        return lines;
     }
 
-    /** Mesh, structure, solution, stiffness and mass of a tub that was read already. */
-    private static double bare(Tub tub, double size) {
+    /** Mesh, structure, solution, stiffness and mass of a tub that was read already, s. */
+    private static double bare(Tub tub, double size, int times) {
         List<Case> cases =
                 tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
         long start = System.nanoTime();
-        for (int i = 0; i < BARE; i++) {
+        for (int i = 0; i < times; i++) {
             Structure structure = Structure.of(tub, Study.mesh(tub, size > 0 ? size : tub.meshSize()));
             var solved = StaticSolver.solve(structure, cases, Solvers.best(), new StepTimes());
             if (!(Study.stiffness(structure, solved.getFirst())
@@ -116,11 +131,38 @@ final class StudyComparison {
                 throw new IllegalStateException("no stiffness");
             }
         }
-        return ClockedSolver.since(start) / BARE;
+        return ClockedSolver.since(start) / times;
     }
 
-    private static void draws(Design design, String study) throws IOException {
-        StudyPlan plan = StudyPlan.read(design, study, "bench");
+    /** To lay out a point and find its key, on one core, s. */
+    private static double layout(Blueprint blueprint) {
+        long start = 0;
+        for (int i = -LAID_OUT / 4; i < LAID_OUT; i++) {
+            if (i == 0) {
+                start = System.nanoTime();
+            }
+            blueprint.point(List.of(dash(Math.abs(i), LAID_OUT)));
+        }
+        return ClockedSolver.since(start) / LAID_OUT;
+    }
+
+    /** To keep a row, s. */
+    private static double keeping() throws IOException {
+        Path folder = Files.createTempDirectory("rows");
+        List<String> readings = List.of("torsional stiffness", "mass");
+        long start = System.nanoTime();
+        try (RowStore store = RowStore.open(folder)) {
+            for (int i = 0; i < KEPT; i++) {
+                store.add(Row.done(String.format("%064x", i), readings, new double[] {1.0 / (i + 1), i}));
+            }
+        }
+        double seconds = ClockedSolver.since(start);
+        StudyClock.delete(folder);
+        return seconds / KEPT;
+    }
+
+    private static Optional<StudyReport.Draws> draws(Design design) throws IOException {
+        StudyPlan plan = StudyPlan.read(design, SCATTER, "bench");
         Path folder = Files.createTempDirectory("rows");
         try (RowStore store = RowStore.open(folder)) {
             long start = System.nanoTime();
@@ -128,14 +170,9 @@ final class StudyComparison {
                     .variants()
                     .getFirst()
                     .layups();
-            draws.ifPresent(d -> System.out.printf(
-                    Locale.ROOT,
-                    "%d layups drawn in %.1f s, bounds at most %.2f %% apart%n",
-                    d.draws(),
-                    ClockedSolver.since(start),
-                    100 * d.widest()));
+            return draws.map(d -> new StudyReport.Draws(d.draws(), ClockedSolver.since(start), d.widest()));
+        } finally {
+            StudyClock.delete(folder);
         }
-        Files.delete(folder.resolve(RowStore.FILE_NAME));
-        Files.delete(folder);
     }
 }

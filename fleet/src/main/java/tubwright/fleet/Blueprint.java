@@ -25,11 +25,17 @@ import tubwright.engine.quantity.NearestName;
 public final class Blueprint {
     private static final String VARIANTS = "variants";
 
+    /** Before a key of a variant whose value takes the place of the whole. */
+    private static final String REPLACE = "replace ";
+
     /** What tells designs apart for a reader only. */
     private static final List<String> WORDS = List.of("by", "notes");
 
     private final Job job;
     private final Tree.Mapping tree;
+
+    /** What the variant lays over the document. */
+    private final Tree.Mapping own;
 
     /**
      * @throws DesignError if the document is no YAML or has no such variant
@@ -38,7 +44,9 @@ public final class Blueprint {
         this.job = job;
         Tree.Mapping whole = YamlReader.read(job.document(), job.file());
         Tree.Mapping bare = whole.without(VARIANTS);
-        tree = job.variant().equals(Design.AS_DESIGNED) ? bare : Overlay.lay(bare, variant(whole));
+        boolean plain = job.variant().equals(Design.AS_DESIGNED);
+        own = plain ? new Tree.Mapping(whole.place(), List.of()) : variant(whole);
+        tree = plain ? bare : Overlay.lay(bare, own);
     }
 
     private Tree.Mapping variant(Tree.Mapping whole) {
@@ -164,6 +172,44 @@ public final class Blueprint {
                 .findFirst()
                 .orElseThrow();
         return mapping.with(new Tree.Entry(written, below));
+    }
+
+    /**
+     * What a variant lays over the document to be the design of a point: what the job's variant lays over it, and the
+     * patches; lists, which a variant can only replace, whole.
+     *
+     * @throws DesignError if a patch names nothing
+     */
+    public Tree.Mapping differs(List<Patch> patches) {
+        Tree.Mapping patched = tree(patches);
+        Tree.Mapping differs = own;
+        for (Patch patch : patches) {
+            String first = REPLACE + patch.path().getFirst();
+            if (own.get(first).isPresent()) {
+                differs = differs.with(
+                        new Tree.Entry(word(first), child(patched, patch.path().getFirst()).orElseThrow()));
+            } else {
+                differs = (Tree.Mapping) laid(differs, patched, patch.path());
+            }
+        }
+        return differs;
+    }
+
+    /** {@code over} with what stands at a path of {@code from}, from where that is no longer a mapping. */
+    private Tree laid(Tree over, Tree from, List<String> path) {
+        if (!(from instanceof Tree.Mapping mapping) || path.isEmpty()) {
+            return from;
+        }
+        Tree.Mapping below =
+                over instanceof Tree.Mapping already ? already : new Tree.Mapping(tree.place(), List.of());
+        String key = path.getFirst();
+        Tree inside = mapping.get(key).orElseThrow();
+        Tree had = below.get(key).orElseGet(() -> new Tree.Mapping(tree.place(), List.of()));
+        return below.with(new Tree.Entry(word(key), laid(had, inside, path.subList(1, path.size()))));
+    }
+
+    private Tree.Scalar word(String text) {
+        return new Tree.Scalar(tree.place(), text, true);
     }
 
     /**

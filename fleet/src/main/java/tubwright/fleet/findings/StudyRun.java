@@ -222,7 +222,7 @@ public final class StudyRun {
         List<Findings.Chance> chances = new ArrayList<>();
         for (Reading reading : plan.readings()) {
             limit(targets, reading).ifPresent(limit -> {
-                double[] values = values(points.stream().filter(p -> !p.added()).toList(), reading.text());
+                double[] values = values(drawn(points), reading.text());
                 int there = (int) Arrays.stream(values).filter(Double::isFinite).count();
                 int met = (int) Arrays.stream(values)
                         .filter(v -> Double.isFinite(v) && Targets.met(limit, v))

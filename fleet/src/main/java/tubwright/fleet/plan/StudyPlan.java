@@ -162,7 +162,7 @@ public record StudyPlan(
             parts.add(new Part(
                     variants.get(b),
                     blueprint.job(),
-                    shares.stream().map(layout).toList(),
+                    shares.parallelStream().map(layout).toList(),
                     layout));
         }
         return new StudyPlan(name, text, variations.getFirst(), shares, readings, parts);

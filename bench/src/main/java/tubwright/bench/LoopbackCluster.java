@@ -31,8 +31,19 @@ final class LoopbackCluster implements AutoCloseable {
             }
         }
         for (int w = 0; w < workers; w++) {
-            start("worker", address(), "--host", "127.0.0.1", "--webui-port", "0", "--cores", "1", "--memory", "1500m",
-                    "--work-dir", work.resolve(Integer.toString(w)).toString());
+            start(
+                    "worker",
+                    address(),
+                    "--host",
+                    "127.0.0.1",
+                    "--webui-port",
+                    "0",
+                    "--cores",
+                    "1",
+                    "--memory",
+                    "1500m",
+                    "--work-dir",
+                    work.resolve(Integer.toString(w)).toString());
         }
     }
 

@@ -97,7 +97,8 @@ final class StudyComparison {
     /** The dash a little further aft each time: another shape, much the same work. */
     private static Patch dash(int i, int count) {
         return new Patch(
-                List.of("shape", "walls", "dash", "station"), String.format(Locale.ROOT, "%.4f mm", 930 + 40.0 * i / count));
+                List.of("shape", "walls", "dash", "station"),
+                String.format(Locale.ROOT, "%.4f mm", 930 + 40.0 * i / count));
     }
 
     private static List<StudyReport.Line> onACluster(Path folder, Job job, List<Point> points)
@@ -111,7 +112,10 @@ final class StudyComparison {
                 // Each worker's process warms up on its own.
                 StudyClock.run(job, points.subList(0, Math.min(6 * workers, points.size())), runner);
                 lines.add(new StudyReport.Line(
-                        "workers of one core on loopback", workers, points.size(), StudyClock.run(job, points, runner)));
+                        "workers of one core on loopback",
+                        workers,
+                        points.size(),
+                        StudyClock.run(job, points, runner)));
             }
         }
         return lines;

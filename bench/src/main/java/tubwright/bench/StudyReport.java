@@ -60,8 +60,10 @@ record StudyReport(
         out.println("```");
         out.println("./mvnw -q -DskipTests -pl bench,fleet-spark -am package");
         out.println("java @fleet-spark/target/cluster/java-flags -Dslf4j.provider=org.slf4j.nop.NOPServiceProvider \\");
-        out.println("  -cp \"bench/target/tubwright-bench-0.1.0.jar:bench/target/lib/*:fleet-spark/target/cluster/jars/*\" \\");
-        out.println("  tubwright.bench.StudyComparison bench/results/studies.md examples/larkspur 200 0 fleet-spark/target/cluster");
+        out.println(
+                "  -cp \"bench/target/tubwright-bench-0.1.0.jar:bench/target/lib/*:fleet-spark/target/cluster/jars/*\" \\");
+        out.println(
+                "  tubwright.bench.StudyComparison bench/results/studies.md examples/larkspur 200 0 fleet-spark/target/cluster");
         out.println("```");
         out.println();
         out.printf(
@@ -71,7 +73,8 @@ record StudyReport(
                 System.getProperty("os.name"),
                 System.getProperty("os.arch"),
                 Runtime.getRuntime().availableProcessors());
-        out.println("| where | workers | designs | s | s of a core for each | times one thread here | over a bare run |");
+        out.println(
+                "| where | workers | designs | s | s of a core for each | times one thread here | over a bare run |");
         out.println("|---|--:|--:|--:|--:|--:|--:|");
         for (Line line : lines) {
             out.printf(
@@ -86,7 +89,8 @@ record StudyReport(
                     100 * (line.each() / bare - 1));
         }
         out.println();
-        out.println("The last column counts what more than one worker loses to shared memory and to whatever else ran.");
+        out.println(
+                "The last column counts what more than one worker loses to shared memory and to whatever else ran.");
         draws.ifPresent(d -> out.printf(
                 Locale.ROOT,
                 "%n%d layups drawn and bounded in %.1f s, bounds at most %.2f %% apart.%n",
@@ -113,9 +117,16 @@ record StudyReport(
         out.println("| | | |");
         out.println("|---|---|--:|");
         out.printf(Locale.ROOT, "| t | core time of a design, the worst line above, s | %.3f |%n", each());
-        out.printf(Locale.ROOT, "| l | to lay out a point and find its key on one of this machine's k cores, ms | %.2f |%n", 1e3 * layout);
-        out.printf(Locale.ROOT, "| a | to keep a row in the store, which one process does alone, ms | %.3f |%n", 1e3 * keep);
-        out.println("| g | designs in one parcel, ⌈n / 20 000⌉: the last parcel ends that much later than the others | |");
+        out.printf(
+                Locale.ROOT,
+                "| l | to lay out a point and find its key on one of this machine's k cores, ms | %.2f |%n",
+                1e3 * layout);
+        out.printf(
+                Locale.ROOT,
+                "| a | to keep a row in the store, which one process does alone, ms | %.3f |%n",
+                1e3 * keep);
+        out.println(
+                "| g | designs in one parcel, ⌈n / 20 000⌉: the last parcel ends that much later than the others | |");
         out.println("| T0 | start of workers and their warming up, taken, not measured, s | 30 |");
         out.println();
         out.printf(Locale.ROOT, "For n = %.0f on M = %.0f machines, k = 2:%n%n", GREAT, MACHINES);
@@ -136,7 +147,9 @@ record StudyReport(
                     GREAT * keep / 60);
         }
         out.println();
-        out.println("Other processors than this one scale t; more readings (reserve factors, buckling, searches for layups) raise it.");
-        out.println("What the driver spends on handing a parcel out and taking it back is part of the cluster's lines above.");
+        out.println(
+                "Other processors than this one scale t; more readings (reserve factors, buckling, searches for layups) raise it.");
+        out.println(
+                "What the driver spends on handing a parcel out and taking it back is part of the cluster's lines above.");
     }
 }

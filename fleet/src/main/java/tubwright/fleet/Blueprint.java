@@ -186,8 +186,8 @@ public final class Blueprint {
         for (Patch patch : patches) {
             String first = REPLACE + patch.path().getFirst();
             if (own.get(first).isPresent()) {
-                differs = differs.with(
-                        new Tree.Entry(word(first), child(patched, patch.path().getFirst()).orElseThrow()));
+                differs = differs.with(new Tree.Entry(
+                        word(first), child(patched, patch.path().getFirst()).orElseThrow()));
             } else {
                 differs = (Tree.Mapping) laid(differs, patched, patch.path());
             }
@@ -200,8 +200,7 @@ public final class Blueprint {
         if (!(from instanceof Tree.Mapping mapping) || path.isEmpty()) {
             return from;
         }
-        Tree.Mapping below =
-                over instanceof Tree.Mapping already ? already : new Tree.Mapping(tree.place(), List.of());
+        Tree.Mapping below = over instanceof Tree.Mapping already ? already : new Tree.Mapping(tree.place(), List.of());
         String key = path.getFirst();
         Tree inside = mapping.get(key).orElseThrow();
         Tree had = below.get(key).orElseGet(() -> new Tree.Mapping(tree.place(), List.of()));

@@ -36,7 +36,8 @@ class RowStoreEndsTest {
                     System.out.println(i);
                 }
             } catch (FleetException told) {
-                System.out.println("told: " + told.getMessage().lines().findFirst().orElseThrow());
+                System.out.println(
+                        "told: " + told.getMessage().lines().findFirst().orElseThrow());
                 System.exit(3);
             }
         }

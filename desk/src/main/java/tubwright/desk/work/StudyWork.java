@@ -48,11 +48,10 @@ public final class StudyWork {
         }
         return Elsewhere.found()
                 .orElseThrow(
-                        () -> new UserMistake(
-                                "--master needs the part of the program for clusters, which is not built"
-                                        + "\n    build it with: ./mvnw -DskipTests -pl fleet-spark -am package"
-                                        + " (docs/how-to/send-a-study-to-a-cluster.md);"
-                                        + "\n    leave --master out for this machine"))
+                        () -> new UserMistake("--master needs the part of the program for clusters, which is not built"
+                                + "\n    build it with: ./mvnw -DskipTests -pl fleet-spark -am package"
+                                + " (docs/how-to/send-a-study-to-a-cluster.md);"
+                                + "\n    leave --master out for this machine"))
                 .at(request.master.get());
     }
 

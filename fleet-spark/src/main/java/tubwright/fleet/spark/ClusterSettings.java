@@ -28,7 +28,8 @@ final class ClusterSettings {
     private static Map<String, String> defaults(String own) {
         return Map.of(
                 "spark.driver.host", own,
-                // One process a core: a design that brings its process down takes no other with it, and what a core needs
+                // One process a core: a design that brings its process down takes no other with it, and what a core
+                // needs
                 // of memory is said in one number. Java's part; the factor of the native solver lies outside it.
                 "spark.executor.cores", "1",
                 "spark.executor.memory", "1500m",

@@ -51,7 +51,8 @@ record MasterAddress(String text, List<Host> hosts) {
 
     private static FleetException none(String text) {
         return new FleetException(
-                "\"" + text + "\" is no address of a master", "it looks like spark://192.0.2.10:7077; the master says its own");
+                "\"" + text + "\" is no address of a master",
+                "it looks like spark://192.0.2.10:7077; the master says its own");
     }
 
     /**

@@ -31,7 +31,9 @@ final class ProgramPrint {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             for (Class<?> of : List.of(Parallel.class, Design.class, Job.class)) {
                 CodeSource source = of.getProtectionDomain().getCodeSource();
-                Path jar = source == null ? Path.of("") : Path.of(source.getLocation().toURI());
+                Path jar = source == null
+                        ? Path.of("")
+                        : Path.of(source.getLocation().toURI());
                 if (!Files.isRegularFile(jar)) {
                     return UNKNOWN;
                 }

@@ -118,7 +118,8 @@ final class SparkRunner implements StudyRunner {
                 alone = System.nanoTime();
             } else if (System.nanoTime() - alone > patience.toNanos()) {
                 throw new FleetException(
-                        "no worker of the cluster at " + master.text() + " has been there for " + patience.toSeconds() + " s",
+                        "no worker of the cluster at " + master.text() + " has been there for " + patience.toSeconds()
+                                + " s",
                         "start workers, with as much memory as one asks for (spark.executor.memory,"
                                 + " docs/how-to/send-a-study-to-a-cluster.md); all finished rows are kept");
             }

@@ -2,8 +2,8 @@
 package tubwright.fleet.spark;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -108,7 +108,10 @@ class ClusterTest {
         assertTrue(!first.isAlive());
         try (RowStore store = RowStore.open(folder.resolve("here"))) {
             assertEquals(
-                    new Campaign(store, new LocalCores()).run(job, points, new Campaign.Listener() {}).rows(), there);
+                    new Campaign(store, new LocalCores())
+                            .run(job, points, new Campaign.Listener() {})
+                            .rows(),
+                    there);
         }
         try (RowStore store = RowStore.open(folder.resolve("cluster"))) {
             for (int i = 0; i < DESIGNS; i++) {
@@ -142,8 +145,7 @@ class ClusterTest {
         Job job = job();
         try (StudyRunner runner =
                 new SparkRunner(MasterAddress.of(cluster.address()), Duration.ofSeconds(600), "0".repeat(64))) {
-            FleetException told =
-                    assertThrows(FleetException.class, () -> runner.run(job, points(job), row -> {}));
+            FleetException told = assertThrows(FleetException.class, () -> runner.run(job, points(job), row -> {}));
             assertTrue(told.getMessage().contains("another build"), told.getMessage());
         }
     }
@@ -155,8 +157,7 @@ class ClusterTest {
                 StudyRunner runner = new SparkRunner(
                         MasterAddress.of(alone.address()), Duration.ofSeconds(2), ProgramPrint.UNKNOWN)) {
             Job job = job();
-            FleetException told =
-                    assertThrows(FleetException.class, () -> runner.run(job, points(job), row -> {}));
+            FleetException told = assertThrows(FleetException.class, () -> runner.run(job, points(job), row -> {}));
             assertTrue(told.getMessage().contains("no worker"), told.getMessage());
         }
     }

@@ -19,7 +19,8 @@ import tubwright.fleet.FleetException;
 /** What is said before anything is started. */
 class MasterAddressTest {
     @ParameterizedTest
-    @ValueSource(strings = {"", "nowhere", "spark://", "spark://host", "spark://host:0", "spark://host:70000", "http://a:1"})
+    @ValueSource(
+            strings = {"", "nowhere", "spark://", "spark://host", "spark://host:0", "spark://host:70000", "http://a:1"})
     void whatIsNoAddressIsRefusedWithOneThatIs(String text) {
         FleetException told = assertThrows(FleetException.class, () -> MasterAddress.of(text));
         assertTrue(told.getMessage().contains("spark://192.0.2.10:7077"), told.getMessage());

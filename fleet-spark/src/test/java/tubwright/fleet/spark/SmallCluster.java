@@ -50,7 +50,8 @@ final class SmallCluster implements AutoCloseable {
     }
 
     private Process started(String name, String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of("sh", FOLDER.resolve("cluster").toString()));
+        List<String> command =
+                new ArrayList<>(List.of("sh", FOLDER.resolve("cluster").toString()));
         command.addAll(List.of(arguments));
         Path log = logs.resolve(name + ".log");
         Process process = new ProcessBuilder(command)

@@ -15,6 +15,7 @@ import java.util.Optional;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Place;
 import tubwright.engine.design.text.TextEdit;
+import tubwright.engine.design.text.Tree;
 import tubwright.engine.design.text.YamlReader;
 import tubwright.engine.trim.Layup;
 
@@ -126,6 +127,20 @@ public final class DesignFile {
                     Place.of(file.toString()), "there is already a variant \"" + name + "\"", "choose another name");
         }
         return with(text.set(List.of(VARIANTS, name, "construction"), construction));
+    }
+
+    /**
+     * With a variant more, as a tree.
+     *
+     * @param differs what it lays over the design
+     * @throws DesignError if there is one of that name
+     */
+    public DesignFile withVariant(String name, Tree.Mapping differs) {
+        if (name.equals(Design.AS_DESIGNED) || text.keys(List.of(VARIANTS)).contains(name)) {
+            throw new DesignError(
+                    Place.of(file.toString()), "there is already a variant \"" + name + "\"", "choose another name");
+        }
+        return with(text.with(List.of(VARIANTS, name), differs));
     }
 
     /**

@@ -46,6 +46,7 @@ final class CurveCutter {
         Arrays.fill(phi, Double.NaN);
         inBand = new byte[m.elements];
         boolean crosses = false;
+        boolean touches = false;
         for (int e = 0; e < m.elements; e++) {
             if (curve.covers(m.centreA(e), m.centreB(e))) {
                 inBand[e] = 1;
@@ -56,13 +57,16 @@ final class CurveCutter {
                     if (Double.isNaN(phi[n])) {
                         phi[n] = level(n);
                     }
+                    touches |= Math.abs(phi[n]) < 1e-10;
                     neg |= phi[n] < 0;
                     pos |= phi[n] > 0;
                 }
                 crosses |= neg && pos;
             }
         }
-        if (!crosses) {
+        // An edge that runs along the lines of the grid crosses no element, and yet its nodes must stay on it.
+        boolean along = touches && curve.away() != CutCurve.Away.NOTHING;
+        if (!crosses && !along) {
             remove();
             return;
         }

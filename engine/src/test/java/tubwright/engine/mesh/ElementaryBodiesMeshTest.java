@@ -115,6 +115,41 @@ class ElementaryBodiesMeshTest {
         assertTrue(area > exact && area < exact + 0.01 * Math.PI * 0.0144, area + " of " + exact);
     }
 
+    /** Its outline runs along the lines of the wall's own grid, whatever the size: nothing is cut, and nothing may slip off. */
+    @Test
+    void aBoxBulkheadKeepsItsWholeEdgeBesideWhatIsRefined() {
+        Wall wall = Wall.Across.station("front", 0, List.of());
+        TubShape tub = Tubs.prism(0.2, 0.15, 0.9, List.of(), List.of(wall));
+        for (int size = 200; size >= 40; size -= 10) {
+            MeshSettings plain = MeshSettings.of(size / 1000.0);
+            Mesh mesh = Mesher.mesh(
+                    tub,
+                    SurfaceLayout.plain(),
+                    new MeshSettings(
+                            plain.size(),
+                            plain.cellTurn(),
+                            plain.coarsening(),
+                            List.of(new MeshSettings.Spot(0, 0.08, 0, 0.02))));
+            String at = size + " mm";
+            assertEquals(
+                    0.4 * 0.3, MeshChecks.area(mesh, e -> mesh.region(e).surface() == Region.Surface.WALL), 1e-12, at);
+            MeshLine edge = mesh.lines().stream()
+                    .filter(l -> l.name().equals("front edge"))
+                    .findFirst()
+                    .orElseThrow();
+            double length = 0;
+            for (int[] chain : edge.chains()) {
+                for (int i = 1; i < chain.length; i++) {
+                    double[] xyz = mesh.nodes();
+                    length += Math.hypot(
+                            xyz[3 * chain[i] + 1] - xyz[3 * chain[i - 1] + 1],
+                            xyz[3 * chain[i] + 2] - xyz[3 * chain[i - 1] + 2]);
+                }
+            }
+            assertEquals(2 * (0.4 + 0.3), length, 1e-9, at);
+        }
+    }
+
     @Test
     void theQualityReportHoldsAreasAgainstTheExactOnes() {
         TubShape tub = Tubs.singleSeat();

@@ -91,7 +91,7 @@ public final class TextEdit {
         Optional<Node> node = node(path);
         TextEdit edited;
         if (node.isEmpty()) {
-            edited = added(path, value);
+            edited = added(path, new Tree.Scalar(Place.of(file), value, true));
         } else if (node.get() instanceof ScalarNode scalar && scalar.getScalarStyle() == ScalarStyle.PLAIN) {
             edited = replaced(scalar, plainOrQuoted(value));
         } else if (node.get() instanceof ScalarNode scalar && scalar.getScalarStyle() == ScalarStyle.SINGLE_QUOTED) {
@@ -138,7 +138,21 @@ public final class TextEdit {
         return edited.expecting(expected, twin);
     }
 
-    private TextEdit added(List<String> path, String value) {
+    /**
+     * The text with an entry more, whatever it holds: mappings in lines, lists in brackets with an item a line.
+     *
+     * @throws DesignError if there is such an entry, or the path runs through something that is no mapping
+     */
+    public TextEdit with(List<String> path, Tree value) {
+        if (node(path).isPresent()) {
+            throw refused(node(path).get(), "there is already a \"" + path.getLast() + "\"", "choose another name");
+        }
+        Map<List<String>, String> expected = flat();
+        TreeText.flatten(value, path, expected);
+        return added(path, value).expecting(expected, path);
+    }
+
+    private TextEdit added(List<String> path, Tree value) {
         int depth = path.size() - 1;
         while (node(path.subList(0, depth)).isEmpty()) {
             depth--;
@@ -155,14 +169,14 @@ public final class TextEdit {
                         .append(plainOrQuoted(rest.get(i)))
                         .append(':');
             }
-            entry.append(' ').append(plainOrQuoted(value));
+            entry.append(TreeText.lines(value, indent(around) + 2 * (rest.size() - 1), lineEnd));
         } else {
             for (int i = 0; i < rest.size(); i++) {
                 entry.append(i == 0 ? "" : "{")
                         .append(plainOrQuoted(rest.get(i)))
                         .append(": ");
             }
-            entry.append(plainOrQuoted(value)).append("}".repeat(rest.size() - 1));
+            entry.append(TreeText.inBrackets(value)).append("}".repeat(rest.size() - 1));
         }
         return inserted(around, around.getValue().getLast().getValueNode(), entry.toString());
     }
@@ -298,7 +312,7 @@ public final class TextEdit {
     }
 
     /** Without quotes where YAML reads it as it stands, whatever stands around it. */
-    private static String plainOrQuoted(String value) {
+    static String plainOrQuoted(String value) {
         return value.matches("[\\p{L}\\p{N}]([\\p{L}\\p{N} ·²³°/.()+-]*[\\p{L}\\p{N}²³°)])?") ? value : quoted(value);
     }
 

@@ -31,6 +31,8 @@ export type ExplainedView = Schemas["ExplainedView"];
 export type ExplainRequest = Schemas["ExplainRequest"];
 export type HitView = Schemas["HitView"];
 export type HitRequest = Schemas["HitRequest"];
+export type StudyView = Schemas["StudyView"];
+export type OpenPointRequest = Schemas["OpenPointRequest"];
 export type Happening = Schemas["Happening"];
 
 /** The server said no, and why. */
@@ -87,6 +89,8 @@ export class Ask {
   startLaying = (variant: string) => this.post<RunView>("/api/laying/start", { variant });
   stopLaying = () => this.post<RunView>("/api/laying/stop");
   ply = (variant: string, number: number) => this.binary<PlyView>("/api/ply", { variant, number: String(number) });
+  studies = () => this.json<StudyView[]>("/api/studies");
+  openPoint = (asked: OpenPointRequest) => this.post<KeptView>("/api/studies/open", asked);
   runs = () => this.json<StoredView[]>("/api/runs");
   runAnswers = (run: number) => this.json<AnswerView[]>("/api/runs/answers", { run: String(run) });
   readings = () => this.json<FileView[]>("/api/readings");

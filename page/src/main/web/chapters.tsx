@@ -8,6 +8,7 @@ import { Modes } from "./modes";
 import { Patch } from "./patch";
 import { Plies } from "./plies";
 import { coarseness, type BenchState } from "./state";
+import { Studies } from "./studies";
 import { TorsionTest } from "./test";
 
 interface ChapterProps {
@@ -22,6 +23,7 @@ interface ChapterProps {
 export const CHAPTERS: readonly { key: string; name: string; View: ComponentType<ChapterProps> }[] = [
   { key: "plies", name: "Plies", View: Plies },
   { key: "exchange", name: "Exchange", View: Exchange },
+  { key: "studies", name: "Studies", View: Studies },
   { key: "modes", name: "Modes", View: Modes },
   { key: "patch", name: "Patch away", View: Patch },
   { key: "laying", name: "Laying", View: Laying },

@@ -371,6 +371,42 @@ await step("draws the curve of mass against stiffness, stops it, and lays a poin
   return `${said} kg with ${words} changes`;
 });
 
+await step("looks through a study, keeps what lies under a stroke, and puts a design of it into the file", async () => {
+  await of("chapter-studies").click();
+  await of("study-walk").waitFor();
+  await page.locator(".margin").evaluate((e) => e.scrollTo(0, 0));
+  await picture("page-studies");
+  const all = await of("study-kept").innerText();
+  if (!/^3 of 3 designs/.test(all)) fail(all);
+  await of("study-scatter").scrollIntoViewIfNeeded();
+  const box = await of("study-scatter").boundingBox();
+  await page.mouse.move(box.x + 120, box.y + 16);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 354, box.y + 220, { steps: 4 });
+  await page.mouse.up();
+  await until("the stroke keeps two of them", async () => /^2 of 3 designs/.test(await of("study-kept").innerText()));
+  // By keys, as whoever has no mouse.
+  await of("study-choose-0-2").focus();
+  await page.keyboard.press("Enter");
+  await of("study-chosen").waitFor();
+  await of("study-variant-name").fill("narrow waist");
+  await of("study-open").click();
+  await of("study-show").waitFor();
+  const text = await readFile(file, "utf8");
+  if (!/narrow waist:\n\s+shape:\n\s+frames:/.test(text)) fail(text.slice(-1200));
+  await until("it is a variant to choose", async () => (await of("variant").innerText()).includes("narrow waist"));
+  const lines = text.split("\n");
+  const from = lines.findIndex((l) => /^ +narrow waist:/.test(l));
+  const indent = lines[from].search(/\S/);
+  let end = from + 1;
+  while (end < lines.length && (lines[end].trim() === "" || lines[end].search(/\S/) > indent)) end++;
+  await writeFile(file, [...lines.slice(0, from), ...lines.slice(end)].join("\n"));
+  await until("it is gone with the file", async () => !(await of("variant").innerText()).includes("narrow waist"));
+  await of("chapter-plies").click();
+  await of("off-cockpit side-4").waitFor({ timeout: 600_000 });
+  return all;
+});
+
 await step("finds how it buckles and vibrates, and shows a shape moving with its name and number", async () => {
   await of("chapter-modes").click();
   await of("modes-start").click();

@@ -65,6 +65,7 @@ public final class StudyJson {
                 }
             }
             json.writeEndArray();
+            numbers(json, "shares", point.shares());
             json.writeArrayPropertyStart("values");
             if (point.row().filter(r -> r.ok()).isPresent()) {
                 for (double value : point.row().get().values()) {

@@ -26,8 +26,8 @@ final class Keeping {
      * @throws UserMistake where it cannot be written as a design
      */
     static DraftView.KeptView keep(Design design, String from, String name, Layup layup) {
-        if (!name.isEmpty() && !name.matches("[\\p{L}\\p{Nd}][\\p{L}\\p{Nd}._ -]{0,59}")) {
-            throw new UserMistake("name the variant with letters, digits, points, hyphens and blanks");
+        if (!name.isEmpty()) {
+            checkName(name);
         }
         if (!name.isEmpty() && !from.equals(Design.AS_DESIGNED)) {
             throw new UserMistake("a variant departs from the design as written; a change of \"" + from
@@ -50,6 +50,13 @@ final class Keeping {
                 name.isEmpty() ? "written into \"" + from + "\"" : "kept as variant \"" + name + "\"",
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** @throws UserMistake if a variant should not be called that */
+    static void checkName(String name) {
+        if (!name.matches("[\\p{L}\\p{Nd}][\\p{L}\\p{Nd}._ -]{0,59}")) {
+            throw new UserMistake("name the variant with letters, digits, points, hyphens and blanks");
+        }
     }
 
     private static DesignFile written(DesignFile file, Design design, String from, String name, Layup layup) {

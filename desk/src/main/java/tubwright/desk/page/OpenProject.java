@@ -44,6 +44,7 @@ public final class OpenProject implements AutoCloseable {
     private final TestBook tests;
     private final HitBook hits;
     private final LayBook laying;
+    private final StudiesBook studies;
     private Snapshot snapshot;
     private Workings workings;
 
@@ -71,6 +72,7 @@ public final class OpenProject implements AutoCloseable {
         tests = new TestBook(this, logbook, queue, version, this::tell);
         hits = new HitBook(this);
         laying = new LayBook(this, queue, version, this::tell);
+        studies = new StudiesBook(this, version);
         snapshot.design().ifPresent(this::work);
         watch = new FileWatch(file, this::reread);
     }
@@ -297,6 +299,24 @@ public final class OpenProject implements AutoCloseable {
     /** Takes a patch away and says what the rest carries; the first one waits until the tub is solved. */
     public HitView hit(HitView.HitRequest asked) {
         return hits.hit(asked);
+    }
+
+    /** The studies that were run. */
+    public List<StudyView> studies() {
+        return studies.list();
+    }
+
+    /** Puts a design of a study into the file as a variant. */
+    public DraftView.KeptView openPoint(StudyView.OpenPointRequest asked) {
+        DraftView.KeptView kept = studies.open(asked);
+        String revision = view().revision();
+        logbook.add(
+                Logbook.Kind.CHOICE,
+                kept.message() + ": design " + (asked.point() + 1) + " of study " + asked.study(),
+                revision);
+        tell(new Happening(Happening.What.LOGBOOK, revision, ""));
+        reread();
+        return kept;
     }
 
     /** Stops looking. */

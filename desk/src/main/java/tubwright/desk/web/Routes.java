@@ -18,6 +18,7 @@ import tubwright.desk.page.OpenProject;
 import tubwright.desk.page.ProjectView;
 import tubwright.desk.page.RunView;
 import tubwright.desk.page.StoredView;
+import tubwright.desk.page.StudyView;
 import tubwright.desk.page.TestView;
 import tubwright.desk.page.TubView;
 
@@ -265,6 +266,24 @@ final class Routes {
                         List.of("variant", "number"),
                         LayView.PlyView.class,
                         a -> project.ply(a.get("variant"), Integer.parseInt(a.get("number")))),
+                new Route(
+                        "GET",
+                        "/api/studies",
+                        "studies",
+                        "The studies that were run, as they were run last",
+                        List.of(),
+                        Route.Nothing.class,
+                        StudyView.class,
+                        Route.Form.LIST,
+                        _ -> Reply.json(project.studies())),
+                post(
+                        "/api/studies/open",
+                        "openPoint",
+                        "Puts a design of a study into the file as a variant",
+                        List.of(),
+                        StudyView.OpenPointRequest.class,
+                        DraftView.KeptView.class,
+                        a -> project.openPoint((StudyView.OpenPointRequest) a.body())),
                 new Route(
                         "GET",
                         "/api/readings",

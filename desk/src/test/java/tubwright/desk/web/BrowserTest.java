@@ -18,7 +18,12 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tubwright.desk.export.StudyJson;
 import tubwright.desk.page.OpenProject;
+import tubwright.desk.work.StudyWork;
+import tubwright.engine.design.Design;
+import tubwright.fleet.findings.StudyRun;
+import tubwright.fleet.plan.StudyPlan;
 
 /**
  * An afternoon on the Larkspur in a real browser. Skipped, with the reason, where there is no browser or the page was not
@@ -46,6 +51,7 @@ class BrowserTest {
                 "the page's test libraries are not installed");
         Path place = Files.createDirectories(folder.resolve("mylarkspur"));
         Path file = Files.copy(Path.of("../examples/larkspur/tub.yaml"), place.resolve("tub.yaml"));
+        study(file);
         String pictures = Optional.ofNullable(System.getProperty("pictures"))
                 .map(p -> Path.of(p).toAbsolutePath().toString())
                 .orElse("-");
@@ -87,6 +93,28 @@ class BrowserTest {
         int fewest = pictures.equals("-") ? 31 : 14;
         assertTrue(tests.size() >= fewest, () -> "only " + tests.size() + " steps were made: " + text(err));
         return tests;
+    }
+
+    /** A study of a few coarse designs, as if somebody had run it before. */
+    private static void study(Path file) throws IOException {
+        Path place = file.getParent();
+        Files.writeString(Files.createDirectories(place.resolve("studies")).resolve("waist.yaml"), """
+                about: What a narrower waist costs.
+                vary:
+                  given back: {frames: 950 .. 2050 mm, change: narrower, values: "0, 40, 80 mm"}
+                read: [torsional stiffness, mass, ply area]
+                mesh: 120 mm
+                """);
+        Design design = Design.read(file);
+        Path out = Files.createDirectories(place.resolve("runs/study-waist"));
+        Files.writeString(
+                out.resolve("answer.json"),
+                StudyJson.write(StudyWork.run(
+                        design,
+                        StudyPlan.read(design, "waist", "test"),
+                        new StudyWork.Request(0, Optional.empty()),
+                        "test",
+                        new StudyRun.Listener() {})));
     }
 
     private static Optional<Path> browser() {

@@ -25,6 +25,8 @@ import tubwright.engine.quantity.NearestName;
 public final class Blueprint {
     private static final String VARIANTS = "variants";
 
+    private static final String RULES = "rules";
+
     /** Before a key of a variant whose value takes the place of the whole. */
     private static final String REPLACE = "replace ";
 
@@ -46,7 +48,8 @@ public final class Blueprint {
         Tree.Mapping bare = whole.without(VARIANTS);
         boolean plain = job.variant().equals(Design.AS_DESIGNED);
         own = plain ? new Tree.Mapping(whole.place(), List.of()) : variant(whole);
-        tree = plain ? bare : Overlay.lay(bare, own);
+        // Rules may speak of zones that only the design as written has; no reading asks for them.
+        tree = plain ? bare : Overlay.lay(bare, own).without(RULES);
     }
 
     private Tree.Mapping variant(Tree.Mapping whole) {

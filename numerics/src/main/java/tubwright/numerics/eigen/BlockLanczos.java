@@ -22,6 +22,23 @@ final class BlockLanczos {
     }
 
     /**
+     * Which eigenvalues are wanted.
+     *
+     * @param high how many of the largest positive ones
+     * @param highRough how many of these, the smallest, need only be found roughly: they show where the next one lies, so
+     *     that a count can be placed before it
+     * @param low how many of the most negative ones
+     * @param lowRough how many of these need only be found roughly
+     * @param tolerance residual over eigenvalue up to which the others are taken; the error of eigenvalues goes with its
+     *     square
+     */
+    record Wanted(int high, int highRough, int low, int lowRough, double tolerance) {
+        int all() {
+            return high + low;
+        }
+    }
+
+    /**
      * What a run found, in falling order of the operator's eigenvalues.
      *
      * @param values eigenvalues of the operator
@@ -35,16 +52,15 @@ final class BlockLanczos {
         static final Ritz NONE = new Ritz(new double[0], new double[0][], true, new double[0], 0);
     }
 
-    /** Residual over eigenvalue of the operator; the error of eigenvalues goes with its square. */
-    private static final double TOLERANCE = 1e-9;
+    /** Residual over eigenvalue of pairs wanted only roughly. */
+    private static final double ROUGH = 1e-3;
     /** Ritz values below this share of the largest are those of the null space. */
     private static final double NOTHING = 1e-11;
 
     private final SymmetricMatrix b;
     private final Operator operator;
     private final int block;
-    private final int high;
-    private final int low;
+    private final Wanted wanted;
     private final int most;
     private final SplittableRandom random;
     private final Basis basis;
@@ -57,27 +73,23 @@ final class BlockLanczos {
 
     /**
      * @param block vectors advanced at once
-     * @param high how many of the largest positive eigenvalues are wanted
-     * @param low how many of the most negative ones
      * @param seed of the starting block
      */
-    BlockLanczos(SymmetricMatrix b, Operator operator, int block, int high, int low, long seed) {
+    BlockLanczos(SymmetricMatrix b, Operator operator, int block, Wanted wanted, long seed) {
         this.b = b;
         this.operator = operator;
         this.block = Math.max(1, Math.min(block, b.order()));
-        this.high = high;
-        this.low = low;
+        this.wanted = wanted;
         random = new SplittableRandom(seed);
         basis = new Basis(b);
-        int wanted = high + low;
-        most = wanted + Math.max(wanted, 24) + 8 * this.block;
+        most = wanted.all() + Math.max(wanted.all(), 24) + 8 * this.block;
         h = new double[most + 2 * this.block][most + 2 * this.block];
     }
 
     /**
      * Runs until the wanted pairs have converged.
      *
-     * @param known pairs found before, kept and built upon
+     * @param known pairs found before: kept and built upon, or those found only roughly started from
      * @param start vectors to start from; random ones are added to fill the block
      * @param restarts allowed
      */
@@ -91,14 +103,21 @@ final class BlockLanczos {
      * @param thorough whether the space is filled before anything is believed, because something was missed before
      */
     Ritz run(Ritz known, List<double[]> start, int restarts, boolean thorough) {
+        List<double[]> first = new ArrayList<>();
         for (int k = 0; k < known.values.length; k++) {
-            double[] product = b.multiply(known.vectors[k]);
-            basis.addOrthonormal(known.vectors[k], product);
-            h[k][k] = known.values[k];
+            if (known.residuals[k] > wanted.tolerance) {
+                first.add(known.vectors[k]);
+                continue;
+            }
+            h[basis.size()][basis.size()] = known.values[k];
+            basis.addOrthonormal(known.vectors[k], b.multiply(known.vectors[k]));
         }
         processed = basis.size();
-        for (int k = 0; k < block; k++) {
-            double[] v = k < start.size() ? start.get(k) : random();
+        first.addAll(start);
+        int given = Math.min(first.size(), block);
+        first = new ArrayList<>(first.subList(0, given));
+        first.addAll(List.of(random(block - given)));
+        for (double[] v : first) {
             basis.orthogonalise(v, new double[h.length]);
         }
         boolean filling = thorough;
@@ -106,22 +125,22 @@ final class BlockLanczos {
             boolean exhausted = false;
             while (!exhausted && processed + block <= most) {
                 exhausted = !step();
-                if (!filling && !exhausted && processed >= high + low + block) {
+                if (!filling && !exhausted && processed >= wanted.all() + block) {
                     DenseEigen ritz = project();
-                    boolean[] wanted = wanted(ritz.values());
-                    if (count(wanted) == high + low && converged(ritz, wanted)) {
-                        return result(ritz, wanted, true);
+                    boolean[] among = among(ritz.values());
+                    if (count(among) == wanted.all() && converged(ritz, among)) {
+                        return result(ritz, among, true);
                     }
                 }
             }
             DenseEigen ritz = project();
-            boolean[] wanted = wanted(ritz.values());
-            boolean full = count(wanted) == high + low;
-            if (exhausted || (converged(ritz, wanted) && (full || restart > 1))) {
-                return result(ritz, wanted, true);
+            boolean[] among = among(ritz.values());
+            boolean full = count(among) == wanted.all();
+            if (exhausted || (converged(ritz, among) && (full || restart > 1))) {
+                return result(ritz, among, true);
             }
             if (restart >= restarts) {
-                return result(ritz, wanted, false);
+                return result(ritz, among, false);
             }
             filling = false;
             compress(ritz);
@@ -133,7 +152,7 @@ final class BlockLanczos {
         int from = processed;
         int to = basis.size();
         if (from == to) {
-            if (!basis.orthogonalise(random(), new double[h.length])) {
+            if (!basis.orthogonalise(random(1)[0], new double[h.length])) {
                 return false;
             }
             to++;
@@ -158,11 +177,17 @@ final class BlockLanczos {
         return true;
     }
 
-    /** A random vector in the range of the operator: free of what B does not see. */
-    private double[] random() {
-        double[] v = random.doubles(b.order(), -1, 1).toArray();
-        solves++;
-        return operator.apply(new double[][] {v}, new double[][] {b.multiply(v)})[0];
+    /** Random vectors in the range of the operator: free of what B does not see. */
+    private double[][] random(int count) {
+        if (count == 0) {
+            return new double[0][];
+        }
+        double[][] v = new double[count][];
+        for (int k = 0; k < count; k++) {
+            v[k] = random.doubles(b.order(), -1, 1).toArray();
+        }
+        solves += count;
+        return operator.apply(v, b.multiply(v));
     }
 
     private DenseEigen project() {
@@ -175,20 +200,25 @@ final class BlockLanczos {
         return DenseEigen.of(t, processed);
     }
 
-    private boolean[] wanted(double[] values) {
+    /** Which of the values are among those wanted. */
+    private boolean[] among(double[] values) {
         double floor = NOTHING * largest(values);
-        boolean[] wanted = new boolean[values.length];
+        boolean[] among = new boolean[values.length];
         for (int k = 0; k < values.length; k++) {
-            wanted[k] = (k < high && values[k] > floor) || (k >= values.length - low && values[k] < -floor);
+            among[k] =
+                    (k < wanted.high && values[k] > floor) || (k >= values.length - wanted.low && values[k] < -floor);
         }
-        return wanted;
+        return among;
     }
 
-    private boolean converged(DenseEigen ritz, boolean[] wanted) {
+    private boolean converged(DenseEigen ritz, boolean[] among) {
         double floor = 1e-14 * largest(ritz.values());
-        for (int k = 0; k < wanted.length; k++) {
-            double value = Math.abs(ritz.values()[k]);
-            if (wanted[k] && residual(ritz.vectors()[k]) > Math.max(TOLERANCE * value, floor)) {
+        for (int k = 0; k < among.length; k++) {
+            double value = ritz.values()[k];
+            int fromEnd = among.length - 1 - k;
+            boolean rough = value > 0 ? k >= wanted.high - wanted.highRough : fromEnd >= wanted.low - wanted.lowRough;
+            double tolerance = rough ? ROUGH : wanted.tolerance;
+            if (among[k] && residual(ritz.vectors()[k]) > Math.max(tolerance * Math.abs(value), floor)) {
                 return false;
             }
         }
@@ -217,6 +247,8 @@ final class BlockLanczos {
     /** Replaces the processed vectors by the best Ritz vectors. */
     private void compress(DenseEigen ritz) {
         int n = processed;
+        int high = wanted.high;
+        int low = wanted.low;
         int spare = Math.max(block, (most - high - low - block) / 3);
         List<double[]> rows = new ArrayList<>();
         List<Double> values = new ArrayList<>();
@@ -259,13 +291,13 @@ final class BlockLanczos {
         local = 0;
     }
 
-    private Ritz result(DenseEigen ritz, boolean[] wanted, boolean converged) {
-        int count = count(wanted);
+    private Ritz result(DenseEigen ritz, boolean[] among, boolean converged) {
+        int count = count(among);
         double[] values = new double[count];
         double[][] s = new double[count][];
         int next = 0;
-        for (int k = 0; k < wanted.length; k++) {
-            if (wanted[k]) {
+        for (int k = 0; k < among.length; k++) {
+            if (among[k]) {
                 values[next] = ritz.values()[k];
                 s[next++] = ritz.vectors()[k];
             }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.Factorisation;
 import tubwright.numerics.SingularMatrixException;
@@ -22,6 +23,9 @@ import tubwright.numerics.SymmetricMatrix;
 public final class CriticalFactors {
     private static final int BLOCK = 4;
     private static final int GUARD = 1;
+    /** Residual over eigenvalue of the operator; the error of factors goes with its square. */
+    private static final double TOLERANCE = 1e-9;
+
     private static final int EASY_RESTARTS = 0;
     private static final int RESTARTS = 40;
     /** How many more than twice those asked for may lie before a shift. */
@@ -71,7 +75,7 @@ public final class CriticalFactors {
     }
 
     private Both both(int positive, int negative) {
-        BlockLanczos.Ritz ritz = new BlockLanczos(k, inverse(), BLOCK, guarded(positive), guarded(negative), 1)
+        BlockLanczos.Ritz ritz = new BlockLanczos(k, inverse(), BLOCK, wanted(positive, negative), 1)
                 .run(BlockLanczos.Ritz.NONE, List.of(), EASY_RESTARTS);
         solves += ritz.solves();
         EigenPairs up = side(1, positive, ritz);
@@ -81,6 +85,11 @@ public final class CriticalFactors {
 
     private static int guarded(int count) {
         return count == 0 ? 0 : count + GUARD;
+    }
+
+    private static BlockLanczos.Wanted wanted(int positive, int negative) {
+        return new BlockLanczos.Wanted(
+                guarded(positive), Math.min(positive, GUARD), guarded(negative), Math.min(negative, GUARD), TOLERANCE);
     }
 
     private BlockLanczos.Operator inverse() {
@@ -100,6 +109,7 @@ public final class CriticalFactors {
     private EigenPairs side(int sign, int count, BlockLanczos.Ritz first) {
         List<double[]> vectors = new ArrayList<>();
         double[] factors = factors(sign, first, vectors);
+        double[] residuals = residuals(sign, first);
         boolean converged = first.converged();
         int wanted = guarded(count);
         if (count > 0 && !converged && factors.length > 0) {
@@ -125,9 +135,14 @@ public final class CriticalFactors {
                     Arrays.stream(factors).map(f -> 1 / f).toArray(),
                     vectors.toArray(new double[0][]),
                     true,
-                    new double[factors.length],
+                    residuals,
                     0);
-            BlockLanczos.Ritz more = new BlockLanczos(k, scaledInverse(sign), BLOCK, wanted, 0, 2 + attempt)
+            BlockLanczos.Ritz more = new BlockLanczos(
+                            k,
+                            scaledInverse(sign),
+                            BLOCK,
+                            new BlockLanczos.Wanted(wanted, GUARD, 0, 0, TOLERANCE),
+                            2 + attempt)
                     .run(known, List.of(), RESTARTS);
             solves += more.solves();
             if (!more.converged()) {
@@ -135,6 +150,7 @@ public final class CriticalFactors {
             }
             vectors = new ArrayList<>();
             factors = factors(1, more, vectors);
+            residuals = residuals(1, more);
         }
         throw disagreement();
     }
@@ -215,7 +231,13 @@ public final class CriticalFactors {
         int high = before >= count ? 0 : guarded(count) - before;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             List<double[]> from = attempt == 0 ? mixed(start) : List.of();
-            ritz = new BlockLanczos(k, operator, BLOCK, high, low, 20 + attempt).run(ritz, from, RESTARTS);
+            ritz = new BlockLanczos(
+                            k,
+                            operator,
+                            BLOCK,
+                            new BlockLanczos.Wanted(high, Math.min(high, GUARD), low, 0, TOLERANCE),
+                            20 + attempt)
+                    .run(ritz, from, RESTARTS);
             solves += ritz.solves();
             if (!ritz.converged()) {
                 throw new EigenException("The lowest critical factors did not converge; too many lie close together");
@@ -292,6 +314,16 @@ public final class CriticalFactors {
             Collections.reverse(vectors);
         }
         return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Residuals in the order of {@link #factors}. */
+    private static double[] residuals(int sign, BlockLanczos.Ritz ritz) {
+        int n = ritz.values().length;
+        return IntStream.range(0, n)
+                .map(i -> sign > 0 ? i : n - 1 - i)
+                .filter(i -> sign * ritz.values()[i] > 0)
+                .mapToDouble(i -> ritz.residuals()[i])
+                .toArray();
     }
 
     private int counted(int sign, double bound) {

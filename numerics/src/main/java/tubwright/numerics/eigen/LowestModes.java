@@ -3,10 +3,12 @@ package tubwright.numerics.eigen;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Factorisation;
+import tubwright.numerics.SingularMatrixException;
 import tubwright.numerics.SymmetricMatrix;
 
 /**
@@ -15,10 +17,19 @@ import tubwright.numerics.SymmetricMatrix;
  * Math. Comput. 35:1251). Unknowns that are held must be cleared in M and decoupled with a positive diagonal in K.
  */
 public final class LowestModes {
+    /**
+     * One vector at a time needs about half the solutions that four at a time need, and the mirror symmetry of a tub forces
+     * no eigenvalue to come twice. What one vector cannot see, equal eigenvalues, the count tells; then more go together.
+     */
+    private static final int FIRST_BLOCK = 1;
+
     private static final int BLOCK = 4;
     private static final int GUARD = 2;
+    /** Residual over eigenvalue of the operator. The last decade costs one vector. */
+    private static final double TOLERANCE = 1e-11;
+
     private static final int RESTARTS = 60;
-    private static final int ATTEMPTS = 6;
+    private static final int ATTEMPTS = 7;
     /** Backward error up to which vectors are good as the iteration leaves them. */
     private static final double CLEAN = 1e-10;
 
@@ -54,13 +65,25 @@ public final class LowestModes {
         if (count < 1) {
             throw new IllegalArgumentException("Ask for at least one eigenpair, not " + count);
         }
-        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.INDEFINITE);
-                Factorisation factor = analysis.factorise(shift == 0 ? k : k.plus(-shift, m))) {
-            if (factor.negativePivots() > 0) {
-                throw new IllegalArgumentException(factor.negativePivots() + " eigenvalues lie below the shift " + shift
-                        + "; choose a lower one, and see that the stiffness has no negative part");
-            }
-            return search(k, m, count, shift, known(m, shift, still), analysis, factor);
+        SymmetricMatrix shifted = shift == 0 ? k : k.plus(-shift, m);
+        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.POSITIVE_DEFINITE);
+                Factorisation factor = analysis.factorise(shifted)) {
+            return search(k, m, count, shift, known(m, shift, still), solver, factor);
+        } catch (SingularMatrixException notPositive) {
+            throw below(shifted, shift, solver).orElseThrow(() -> notPositive);
+        }
+    }
+
+    /** What is wrong with a shift whose matrix is not positive definite; nothing where no eigenvalue lies below it. */
+    private static Optional<IllegalArgumentException> below(
+            SymmetricMatrix shifted, double shift, DirectSolver solver) {
+        try (Analysis analysis = solver.analyse(shifted.pattern(), Definiteness.INDEFINITE);
+                Factorisation factor = analysis.factorise(shifted)) {
+            return factor.negativePivots() == 0
+                    ? Optional.empty()
+                    : Optional.of(new IllegalArgumentException(factor.negativePivots()
+                            + " eigenvalues lie below the shift " + shift
+                            + "; choose a lower one, and see that the stiffness has no negative part"));
         }
     }
 
@@ -85,7 +108,7 @@ public final class LowestModes {
             int count,
             double shift,
             BlockLanczos.Ritz still,
-            Analysis analysis,
+            DirectSolver solver,
             Factorisation factor) {
         BlockLanczos.Operator operator = (v, bv) -> factor.solve(bv);
         int wanted = count + GUARD;
@@ -93,7 +116,9 @@ public final class LowestModes {
         int factorisations = 1;
         BlockLanczos.Ritz ritz = still;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            ritz = new BlockLanczos(m, operator, BLOCK, wanted, 0, 1 + attempt)
+            int block = attempt == 0 ? FIRST_BLOCK : BLOCK;
+            ritz = new BlockLanczos(
+                            m, operator, block, new BlockLanczos.Wanted(wanted, GUARD, 0, 0, TOLERANCE), 1 + attempt)
                     .run(ritz, List.of(), RESTARTS, attempt > 0);
             solves += ritz.solves();
             if (!ritz.converged()) {
@@ -107,7 +132,7 @@ public final class LowestModes {
                 throw new EigenException("There is no mass to move");
             }
             Spectrum.Cut cut = Spectrum.cut(values, returned, shift);
-            int counted = Spectrum.negativePivots(analysis, k, -cut.bound(), m);
+            int counted = counted(k, m, cut.bound(), solver);
             factorisations++;
             if (counted == cut.below()) {
                 double[] lowest = Arrays.copyOf(values, returned);
@@ -131,6 +156,12 @@ public final class LowestModes {
             wanted += Math.max(0, counted - cut.below());
         }
         throw new EigenException("The count by inertia and the iteration do not agree on the number of eigenvalues");
+    }
+
+    private static int counted(SymmetricMatrix k, SymmetricMatrix m, double bound, DirectSolver solver) {
+        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.INDEFINITE)) {
+            return Spectrum.negativePivots(analysis, k, -bound, m);
+        }
     }
 
     private static void normalise(double[][] vectors, double[][] products) {

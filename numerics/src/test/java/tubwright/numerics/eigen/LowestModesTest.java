@@ -110,7 +110,7 @@ class LowestModesTest {
         assertEquals(0, told.values()[0], 1e-12);
         for (int i = 1; i < 9; i++) {
             assertEquals(1, told.values()[i] / looked.values()[i], 1e-9);
-            assertTrue(told.errors()[i] < 1e-12);
+            assertTrue(told.errors()[i] < 1e-12, "error " + told.errors()[i]);
         }
         assertTrue(told.count().complete());
         assertTrue(told.solves() <= looked.solves(), told.solves() + " solutions, " + looked.solves() + " without");

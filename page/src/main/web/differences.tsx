@@ -92,8 +92,10 @@ function rows(a: AnswerView, b: AnswerView, state: BenchState): Row[] {
     if (other && Math.abs(other.mass - p.mass) > 5e-4) result.push(row(`mass of ${p.name}`, "mass", p.mass, other.mass));
   }
   if (a.reserves.length > 0 && b.reserves.length > 0) {
-    const [r, s] = [a.reserves[0].value, b.reserves[0].value];
-    result.push({ name: "lowest reserve factor", unit: "", first: figure(r, 3), second: figure(s, 3), ratio: figure(s / r, 3) });
+    const [r, s] = [a.reserves[0], b.reserves[0]];
+    const star = (x: typeof r) => figure(x.value, 3) + (x.local ? "\u202f*" : "");
+    const name = r.local || s.local ? "lowest reserve factor (* depends on the mesh)" : "lowest reserve factor";
+    result.push({ name, unit: "", first: star(r), second: star(s), ratio: figure(s.value / r.value, 3) });
   }
   const torsion = (x: AnswerView): CaseView | undefined => x.cases.find((c) => c.kind === "TORSION");
   const [ka, kb] = [torsion(a), torsion(b)];

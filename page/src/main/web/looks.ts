@@ -140,7 +140,7 @@ export function paint(tub: Tub, look: Look, units: Units, blank: Rgb, known: Kno
         },
         says: (e) => {
           const found = lowest.get(region(e).zone);
-          return found && `lowest reserve factor ${figure(found.value, 3)}: ${found.check}${found.ply ? `, ${found.ply}` : ""}, case ${found.load}`;
+          return found && `lowest reserve factor ${figure(found.value, 3)}${found.local ? " (depends on the mesh)" : ""}: ${found.check}${found.ply ? `, ${found.ply}` : ""}, case ${found.load}`;
         },
       };
     }

@@ -128,12 +128,34 @@ function Figures({ state, answer, mass }: { state: BenchState; answer: AnswerVie
         <div>
           <dt>lowest reserve factor{coarse}</dt>
           <dd>
-            <b>{figure(answer.reserves[0].value, 3)}</b>
-            <span class="standing">{answer.reserves[0].zone}</span>
+            <LowestReserve answer={answer} />
           </dd>
         </div>
       )}
     </dl>
+  );
+}
+
+/** The lowest factor, with a star where it hangs on the mesh, and then also the lowest that does not. */
+function LowestReserve({ answer }: { answer: AnswerView }) {
+  const lowest = answer.reserves[0];
+  const firm = answer.reserves.find((r) => !r.local);
+  return (
+    <>
+      <b>
+        {figure(lowest.value, 3)}
+        {lowest.local && "\u202f*"}
+      </b>
+      <span class="standing">
+        {lowest.zone}
+        {lowest.firstCrack && ", first crack"}
+      </span>
+      {lowest.local && (
+        <span class="standing" data-test="on-the-mesh" title="Stress at an insert, and on a patch that is small for the elements, changes with the size of the elements. The report names the size, or the test, that would settle it.">
+          * depends on the mesh{firm && `; lowest that does not: ${figure(firm.value, 3)}, ${firm.zone}`}
+        </span>
+      )}
+    </>
   );
 }
 

@@ -10,7 +10,8 @@ public final class ReserveWords {
     public static final String ASIDE =
             "The factor on a case's loads at which it gives way, lowest first; the stress left"
                     + " by the cure stays as it is. A first crack between fibres is no break. * where stress depends on the"
-                    + " mesh: at an insert, or on a patch that is small for the elements. What was not checked is no pass.";
+                    + " mesh: at an insert, or on a patch that is small for the elements. Left and right"
+                    + " share a row where their factors differ by no more than half a per cent. What was not checked is no pass.";
 
     private ReserveWords() {}
 

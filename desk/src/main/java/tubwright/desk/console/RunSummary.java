@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import tubwright.desk.answer.CalibratedWords;
 import tubwright.desk.answer.Reading;
+import tubwright.desk.answer.ReserveTwins;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.answer.StabilityWords;
@@ -156,7 +157,7 @@ public final class RunSummary {
         lines.add("");
         lines.add("What fails first (factor on the loads of the case)");
         TextTable table = new TextTable(true, true, true, true);
-        List<Reserve> rows = reserves.envelope();
+        List<Reserve> rows = ReserveTwins.joined(reserves.envelope());
         for (Reserve row : rows.subList(0, Math.min(RESERVES, rows.size()))) {
             table.row(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row));
         }

@@ -6,6 +6,7 @@ import static tubwright.desk.text.Figures.NARROW_SPACE;
 import static tubwright.desk.text.Figures.fixed;
 
 import java.util.List;
+import tubwright.desk.answer.ReserveTwins;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.picture.Colour;
@@ -34,7 +35,7 @@ final class ReserveSection {
         if (table.loads().isEmpty()) {
             return new Section("What fails first", "", "");
         }
-        List<Reserve> rows = table.envelope();
+        List<Reserve> rows = ReserveTwins.joined(table.envelope());
         StringBuilder body = new StringBuilder(pictures(table, gallery));
         body.append(
                 "<table><thead><tr><th>reserve</th><th>case</th><th>where</th>"

@@ -13,6 +13,7 @@ import tubwright.desk.answer.CrushWords;
 import tubwright.desk.answer.DamageAnswer;
 import tubwright.desk.answer.EvidenceAnswer;
 import tubwright.desk.answer.Reading;
+import tubwright.desk.answer.ReserveTwins;
 import tubwright.desk.answer.ReserveWords;
 import tubwright.desk.answer.RulesAnswer;
 import tubwright.desk.answer.RunAnswer;
@@ -148,7 +149,7 @@ public final class EvidenceBook {
         paper.paragraph(ReserveWords.ASIDE + " " + table.strengths());
         EvidencePictures.margins(answer.run()).forEach(this::picture);
         List<List<String>> rows = rows("reserve", "case", "where", "what gives way");
-        for (Reserve row : table.envelope().stream().limit(ROWS).toList()) {
+        for (Reserve row : ReserveTwins.joined(table.envelope()).stream().limit(ROWS).toList()) {
             rows.add(List.of(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row)));
         }
         paper.table(new float[] {0.1f, 0.18f, 0.27f, 0.45f}, rows, ROW);

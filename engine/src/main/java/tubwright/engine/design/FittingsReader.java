@@ -84,7 +84,10 @@ final class FittingsReader {
     private static Optional<Name> placeOf(DesignText text, String written) {
         return java.util.stream.Stream.concat(
                         text.nodes().stream().map(Named::name),
-                        text.bodies().stream().map(Named::name))
+                        text.bodies().stream()
+                                .flatMap(b -> java.util.stream.Stream.concat(
+                                        java.util.stream.Stream.of(b.name()),
+                                        b.value().points().stream().map(Named::name))))
                 .filter(n -> n.text().equals(written))
                 .findFirst();
     }

@@ -103,6 +103,7 @@ final class HardpointReader {
             at[i] += text.standoff().si() * spot.normal()[i];
         }
         InsertRoom.check(shape, named, spot, text.footprint().si() / 2);
+        text.insert().ifPresent(i -> InsertRoom.checkFlange(named, i));
         feet.put(name, spot.position());
         warnIfClose(named, name, spot);
         hardpoints.put(

@@ -46,6 +46,22 @@ final class InsertRoom {
         }
     }
 
+    /** What is bonded to the skin may not reach beyond the footprint, over which the load is taken to enter. */
+    static void checkFlange(Named<HardpointText> named, InsertText insert) {
+        double footprint = named.value().footprint().si();
+        insert.flange().filter(f -> f.si() > footprint * (1 + 1e-9)).ifPresent(f -> {
+            throw new DesignError(
+                    f.place(),
+                    String.format(
+                            Locale.ROOT,
+                            "hardpoint \"%s\": its flange of %s reaches beyond its footprint of %.0f mm",
+                            named.name(),
+                            f.text(),
+                            footprint * 1e3),
+                    "the footprint is all that presses on the skin or is bonded to it: make it as large as the flange");
+        });
+    }
+
     private static void onWall(TubShape shape, Named<HardpointText> named, Spot spot, double radius) {
         double[] p = spot.position();
         for (PlacedWall placed : shape.placedWalls()) {

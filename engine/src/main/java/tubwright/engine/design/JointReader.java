@@ -291,6 +291,13 @@ final class JointReader {
     }
 
     private void checkPitch(RivetedText text) {
+        if (text.pitch().si() <= text.diameter().si()) {
+            throw new DesignError(
+                    text.pitch().place(),
+                    "the fasteners stand in one another: pitch " + text.pitch().text() + ", diameter "
+                            + text.diameter().text(),
+                    "a pitch of four to five diameters is common practice");
+        }
         if (text.pitch().si() < 4 * text.diameter().si()) {
             Warning warning = new Warning(
                     text.pitch().place(),

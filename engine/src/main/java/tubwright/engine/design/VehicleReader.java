@@ -222,6 +222,7 @@ final class VehicleReader {
                 .map(a -> PointBook.three(a, "axis"))
                 .orElseGet(() -> square(minus(rod.inner(), p), minus(at, p)));
         Link unit = new Link(damper, points.at(damper), at);
+        RockerLevers.check(text.place(), p, axis, rod, unit);
         double stiffness =
                 text.damperStiffness().map(k -> k.si() * unit.length()).orElse(Double.POSITIVE_INFINITY);
         return new Rocker(pivot, p, axis, new Link(damper, points.at(damper), at, LinkTube.elastic(stiffness)));

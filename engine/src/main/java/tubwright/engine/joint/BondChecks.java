@@ -101,7 +101,7 @@ public final class BondChecks {
     private void lap(Sheet a, Sheet b, LineLoad carried) {
         BondedLap lap = new BondedLap(a, b, line, bond.overlap());
         checks.add(shear(f -> lap.peakShear(carried.times(f)), LAP));
-        checks.add(peel(f -> lap.peakPeel(carried.times(f)), LAP));
+        peel(f -> lap.peakPeel(carried.times(f)), LAP);
         ductile(a, b);
     }
 
@@ -153,10 +153,10 @@ public final class BondChecks {
         double d = 1 / (1 / leg.adherend().bending() + 1 / two.adherend().bending());
         double bedding = Math.pow(line.modulus() / (4 * d * line.thickness()), 0.25);
         double peel = new TeeLegs(bedding, one.built()).peel(load.normal(), load.moment());
-        checks.add(peel(
+        peel(
                 f -> f * peel,
                 "legs as beams on the adhesive, Hetényi 1946; the wall's moment as of legs that do not bend, more than a"
-                        + " real tee lets in: where it is low, test the tee"));
+                        + " real tee lets in: where it is low, test the tee");
         ductile(leg, two);
     }
 
@@ -195,17 +195,21 @@ public final class BondChecks {
         return check(mode, bond.adhesive(), Property.S12, knockDown, stress, basis);
     }
 
-    /** Peel of the adhesive, or of the ply beside it where its strength is known and lower. */
-    private Check peel(DoubleUnaryOperator stress, String basis) {
+    /**
+     * Peel of the adhesive, or of the ply beside it where its strength is known and lower. An adhesive without a strength is
+     * not checked; the ply beside it still is.
+     */
+    private void peel(DoubleUnaryOperator stress, String basis) {
         String mode = "peel at the end of the bond line";
         if (stress.applyAsDouble(1) <= 0) {
-            return new Check.Reserve(mode, Double.POSITIVE_INFINITY, 0, Double.NaN, basis);
+            checks.add(new Check.Reserve(mode, Double.POSITIVE_INFINITY, 0, Double.NaN, basis));
+            return;
         }
         OptionalDouble glue = strength(Property.ZT);
         if (glue.isEmpty()) {
-            return missing(mode, Property.ZT);
+            checks.add(missing(mode, Property.ZT));
         }
-        double allowable = glue.getAsDouble();
+        double allowable = glue.orElse(Double.POSITIVE_INFINITY);
         String by = "";
         for (Sheet sheet : List.of(one, two)) {
             for (var layer : sheet.solid().layers()) {
@@ -218,13 +222,16 @@ public final class BondChecks {
                 }
             }
         }
+        if (allowable == Double.POSITIVE_INFINITY) {
+            return;
+        }
         double reach = allowable;
-        return new Check.Reserve(
-                mode,
+        checks.add(new Check.Reserve(
+                glue.isEmpty() ? "peel of the ply beside the bond line" : mode,
                 LoadFactor.of(f -> stress.applyAsDouble(f) / reach),
                 stress.applyAsDouble(1),
                 allowable,
-                basis + by);
+                basis + by));
     }
 
     private OptionalDouble strength(Property property) {

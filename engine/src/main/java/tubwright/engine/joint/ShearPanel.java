@@ -58,7 +58,7 @@ public record ShearPanel(double length, double width, double thickness, Metal me
                 bucklingStress(),
                 String.format(
                         Locale.ROOT,
-                        "panel %.0f x %.0f mm flat, simply supported; NACA TN 2661",
+                        "panel %.0f x %.0f mm taken flat (curved sheet buckles later), simply supported; NACA TN 2661",
                         length * 1e3,
                         width * 1e3));
         String mode = "shear of the buckled sheet";
@@ -78,7 +78,8 @@ public record ShearPanel(double length, double width, double thickness, Metal me
                         factor,
                         largest(tau),
                         allowable,
-                        "incomplete diagonal tension, tau (1 + k^2 C1); Kuhn, Peterson and Levin 1952, NACA TN 2661"));
+                        "incomplete diagonal tension, tau (1 + k^2 C1); Kuhn, Peterson and Levin 1952, NACA TN 2661;"
+                                + " taken flat"));
     }
 
     private double largest(double tau) {

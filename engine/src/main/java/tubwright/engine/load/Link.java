@@ -32,7 +32,7 @@ public record Link(String name, double[] inner, double[] outer, LinkTube tube) {
     }
 
     /** Unit vector from the outer to the inner end: the force of a pulled link on the upright. */
-    double[] inward() {
+    public double[] inward() {
         return Vectors.unit(Vectors.minus(inner, outer));
     }
 

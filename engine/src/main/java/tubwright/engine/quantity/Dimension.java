@@ -77,6 +77,11 @@ public enum Dimension {
         return words;
     }
 
+    /** The name with its article: {@code a length}, {@code an acceleration}. */
+    public String withArticle() {
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    }
+
     /** Units a designer would use, the preferred one first; each is readable by {@link Unit#of(String)}. */
     public List<String> usualUnits() {
         return usualUnits;

@@ -70,7 +70,7 @@ final class QuantityReader {
             throw new QuantityException(
                     read,
                     unitAt,
-                    "the unit is missing; a " + dimension.words() + " is wanted",
+                    "the unit is missing; " + dimension.withArticle() + " is wanted",
                     suitable,
                     Optional.empty());
         }
@@ -85,7 +85,7 @@ final class QuantityReader {
             throw new QuantityException(
                     read,
                     unitAt,
-                    "'" + split.unit() + "'" + measured + " a " + dimension.words() + " is wanted",
+                    "'" + split.unit() + "'" + measured + " " + dimension.withArticle() + " is wanted",
                     suitable,
                     likely(split.unit(), dimension));
         }

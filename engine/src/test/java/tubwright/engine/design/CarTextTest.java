@@ -185,6 +185,9 @@ class CarTextTest {
                 "rear axle:  {x: 2750 mm|rear axle:  {x: 275 mm|the rear axle is not behind the front one",
                 "couple: 1000 N·m|couple: 1000 N·m\\n    car: {braking: 1 g0}|exclude each other",
                 "material: steel-4130\\n  rear:|material: al-honeycomb-4.5\\n  rear:|is no metal",
+                "damper at: \"310, 206, 348 mm\"|damper at: \"310, 152.6, 377.3 mm\"|the damper passes",
+                "at rocker: \"372, 158, 378 mm\"|at rocker: \"311, 152, 377 mm\"|the rod passes",
+                "diameter: 16 mm, flange: 40 mm|diameter: 16 mm, flange: 90 mm|reaches beyond its footprint of 40 mm",
                 "torsional stiffness: 30 kN·m/deg|torsional stiffness: 0 kN·m/deg|is not greater than zero"
             })
     void whatCannotBeIsToldWithItsPlace(String found, String instead, String told) throws IOException {

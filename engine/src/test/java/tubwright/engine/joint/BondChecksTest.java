@@ -5,11 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import tubwright.engine.laminate.Laminate;
+import tubwright.engine.laminate.Layer;
 import tubwright.engine.material.Adhesive;
+import tubwright.engine.material.MaterialLibrary;
+import tubwright.engine.material.Ply;
 import tubwright.engine.material.Property;
 import tubwright.engine.material.PropertyTable;
 import tubwright.engine.material.PropertyValue;
@@ -59,5 +65,35 @@ class BondChecksTest {
         assertEquals(0.128, OverlapRules.singleLap(1.6e-3), 1e-12);
         assertEquals(0.048, OverlapRules.doubleLap(1.6e-3), 1e-12);
         assertEquals(0.080, OverlapRules.scarf(1.6e-3), 1e-12);
+    }
+
+    /** A tape of the library with a strength through its thickness, as a design may give it. */
+    private static Sheet tape(double strength) {
+        Ply known = MaterialLibrary.shipped().get("ud-as4-3502", Ply.class);
+        PropertyTable values = known.properties().with(Property.ZT, strength, Provenance.STATED);
+        Layer layer = Layer.ofDegrees(Ply.of("tape", "", known.form(), values), 0);
+        return Sheet.of(Laminate.of(layer, layer, layer), 0);
+    }
+
+    @Test
+    void thePlyBesideAnAdhesiveOfUnknownStrengthIsStillCheckedForPeel() {
+        Adhesive unknown = adhesive(Map.of(Property.S12, 40e6));
+        Adhesive strong = adhesive(Map.of(Property.S12, 40e6, Property.ZT, 80e6));
+        List<Double> factors = new ArrayList<>();
+        for (Adhesive adhesive : List.of(unknown, strong)) {
+            var bond = new JointDetail.Bond(JointDetail.Lie.SINGLE_LAP, adhesive, 0.2e-3, 25e-3, Optional.empty());
+            List<Check> peel =
+                    BondChecks.of(bond, tape(20e6), tape(20e6), new LineLoad(50e3, 0, 0, 0), KnockDown.NONE).stream()
+                            .filter(c -> c.toString().contains("peel"))
+                            .toList();
+            boolean listed = peel.stream().anyMatch(Check.NotChecked.class::isInstance);
+            assertEquals(adhesive == unknown, listed, "the adhesive itself is no pass");
+            peel.stream()
+                    .filter(Check.Reserve.class::isInstance)
+                    .forEach(c -> factors.add(((Check.Reserve) c).reserveFactor()));
+        }
+        assertEquals(2, factors.size());
+        assertEquals(factors.get(0), factors.get(1), 1e-12);
+        assertTrue(factors.getFirst() > 0 && factors.getFirst() < 100, "factor " + factors.getFirst());
     }
 }

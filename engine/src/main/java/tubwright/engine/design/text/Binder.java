@@ -217,7 +217,7 @@ public final class Binder {
     }
 
     private static String wanted(Class<?> raw, Optional<In> in) {
-        return in.map(i -> "write a " + i.value().words() + ", for example in "
+        return in.map(i -> "write " + i.value().withArticle() + ", for example in "
                         + i.value().usualUnits().getFirst())
                 .orElse(raw == Name.class ? "write a name" : "write one value");
     }

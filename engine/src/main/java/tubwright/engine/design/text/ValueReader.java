@@ -45,7 +45,7 @@ final class ValueReader {
             throw new DesignError(
                     place,
                     key + ": \"" + text + "\" is not greater than zero",
-                    "a " + dimension.words() + " above zero is due here");
+                    dimension.withArticle() + " above zero is due here");
         }
         return si;
     }
@@ -66,7 +66,7 @@ final class ValueReader {
                     .orElse("");
             throw new DesignError(
                     place,
-                    key + ": \"" + text + "\" is not a " + dimension.words() + ": " + e.reason(),
+                    key + ": \"" + text + "\" is not " + dimension.withArticle() + ": " + e.reason(),
                     nearest + "units that fit: " + String.join(", ", dimension.usualUnits()));
         }
     }

@@ -149,7 +149,8 @@ public final class EvidenceBook {
         paper.paragraph(ReserveWords.ASIDE + " " + table.strengths());
         EvidencePictures.margins(answer.run()).forEach(this::picture);
         List<List<String>> rows = rows("reserve", "case", "where", "what gives way");
-        for (Reserve row : ReserveTwins.joined(table.envelope()).stream().limit(ROWS).toList()) {
+        for (Reserve row :
+                ReserveTwins.joined(table.envelope()).stream().limit(ROWS).toList()) {
             rows.add(List.of(ReserveWords.value(row), row.load(), row.zone(), ReserveWords.what(row)));
         }
         paper.table(new float[] {0.1f, 0.18f, 0.27f, 0.45f}, rows, ROW);

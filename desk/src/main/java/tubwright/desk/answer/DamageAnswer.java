@@ -35,7 +35,8 @@ public record DamageAnswer(
     public static final String ASIDE =
             "Linear and static: the load finds its way round at once, nothing tears further. Beside a hole"
                     + " stress depends on the mesh; compare places and variants rather than trust the figure."
-                    + " Buckling, joints and inserts with the patch gone are looked at for a single hole, not in a scan.";
+                    + " Buckling, joints and inserts with the patch gone are looked at for a single hole and for the weakest places"
+                    + " of a scan that are asked for, not all over it.";
 
     /** A smaller share is rounding. */
     private static final double NOTHING = 1e-7;
@@ -53,6 +54,7 @@ public record DamageAnswer(
      * @param unknowns of it
      * @param patches one a position of a scan; one a degree for a single patch
      * @param aftermath of a single hole
+     * @param hotSpots weakest places of a scan, looked at beyond the border of the hole, weakest first
      */
     public record PerVariant(
             String name,
@@ -60,14 +62,16 @@ public record DamageAnswer(
             Mesh mesh,
             int unknowns,
             List<PatchAnswer> patches,
-            Optional<Aftermath> aftermath) {
+            Optional<Aftermath> aftermath,
+            List<HotSpot> hotSpots) {
         public PerVariant {
             patches = List.copyOf(patches);
+            hotSpots = List.copyOf(hotSpots);
         }
 
         /** Without a look beyond the border of a hole. */
         public PerVariant(String name, String construction, Mesh mesh, int unknowns, List<PatchAnswer> patches) {
-            this(name, construction, mesh, unknowns, patches, Optional.empty());
+            this(name, construction, mesh, unknowns, patches, Optional.empty(), List.of());
         }
 
         /** Positions whose lowest reserve factor falls below one by the hit, as a share of those that had one above it. */
@@ -100,6 +104,14 @@ public record DamageAnswer(
             return known.isEmpty() ? Double.NaN : known.get(known.size() / 2).torsionLost();
         }
     }
+
+    /**
+     * A weak place of a scan.
+     *
+     * @param patch as the scan found it
+     * @param aftermath what a hole there does beyond its border
+     */
+    public record HotSpot(PatchAnswer patch, Aftermath aftermath) {}
 
     /** The lowest reserve factor at the places looked at before the hit. */
     public static double before(PatchAnswer answer) {

@@ -42,7 +42,7 @@ import tubwright.engine.safety.damage.Degree;
                     + " nothing of crash or of tearing further (spread does).",
             "",
             "Examples:",
-            "  tubwright damage examples/larkspur --quick",
+            "  tubwright damage examples/larkspur --quick --beyond 3",
             "  tubwright damage mytub --at \"620, 240, 300 mm\" --size \"150 mm\"",
             "  tubwright damage mytub --at \"engine mount upper R\" --degree hole"
         })
@@ -73,6 +73,14 @@ final class DamageCommand implements Callable<Integer> {
             paramLabel = "N",
             description = "How many places the moving patch visits; default: 600.")
     private int positions = 600;
+
+    @Option(
+            names = "--beyond",
+            paramLabel = "N",
+            description =
+                    "Look at buckling, joints and inserts with the hole in the N weakest places of a scan, some seconds"
+                            + " each; default: 0.")
+    private int beyond = 0;
 
     @Option(
             names = "--variant",
@@ -132,8 +140,16 @@ final class DamageCommand implements Callable<Integer> {
         if (positions < 1 || positions > 20_000) {
             throw new UserMistake("--positions " + positions + ": 1 to 20000 places can be visited");
         }
+        if (beyond < 0 || beyond > 100) {
+            throw new UserMistake("--beyond " + beyond + ": 0 to 100 places can be looked at");
+        }
+        if (beyond > 0 && (at.isPresent() || degree.isPresent() && degree(degree.get()) != Degree.HOLE)) {
+            throw new UserMistake(
+                    "--beyond: of a scan of holes; leave out --at and --degree (a single hole with --at is looked"
+                            + " at without asking)");
+        }
         TrimWork.Request on = new TrimWork.Request(variant, Optional.empty(), mesh.size(), mesh.quick());
-        return new DamageWork.Request(on, diameter, at, degree.map(DamageCommand::degree), positions);
+        return new DamageWork.Request(on, diameter, at, degree.map(DamageCommand::degree), positions, beyond);
     }
 
     private static Degree degree(String text) {

@@ -172,15 +172,17 @@ final class SpreadCommand implements Callable<Integer> {
             throw new UserMistake(
                     "--span " + span.get() + ": the supports of a panel of " + length + " cannot stand farther apart");
         }
+        double pushed = size("--pad", pad);
+        double least = span.isPresent()
+                ? between
+                : Math.min(along, width.map(w -> size("--width", w)).orElse(along));
+        if (panel.isPresent() && pushed >= least) {
+            throw new UserMistake("--pad " + pad + ": a pad is smaller than the panel between what holds it");
+        }
         return new SpreadWork.Request(
                 on,
                 panel.map(p -> new SpreadWork.OnPanel(
-                        p,
-                        along,
-                        width.map(w -> size("--width", w)).orElse(along),
-                        between,
-                        size("--pad", pad),
-                        elements)),
+                        p, along, width.map(w -> size("--width", w)).orElse(along), between, pushed, elements)),
                 at.map(a -> new SpreadWork.OnTub(
                         a,
                         loading.orElseThrow(),

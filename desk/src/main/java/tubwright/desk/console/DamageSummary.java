@@ -79,6 +79,12 @@ public final class DamageSummary {
             variant.weakest().stream().limit(SHOWN).forEach(p -> words.add(weak(weak, p)));
             lines.addAll(folded(terminal, weak, words));
         }
+        variant.hotSpots().forEach(spot -> {
+            lines.add("");
+            lines.add("  Beyond the hole at " + spot.patch().patch().name() + ", "
+                    + spot.patch().patch().region());
+            lines.addAll(aftermath(terminal, spot.aftermath()));
+        });
         return lines;
     }
 

@@ -34,6 +34,14 @@ public final class DamageJson {
                 variant.patches().forEach(p -> patch(json, p));
                 json.writeEndArray();
                 variant.aftermath().ifPresent(a -> aftermath(json, a));
+                json.writeArrayPropertyStart("hotSpots");
+                variant.hotSpots().forEach(spot -> {
+                    json.writeStartObject();
+                    json.writeStringProperty("at", spot.patch().patch().name());
+                    aftermath(json, spot.aftermath());
+                    json.writeEndObject();
+                });
+                json.writeEndArray();
                 json.writeEndObject();
             }
             json.writeEndArray();

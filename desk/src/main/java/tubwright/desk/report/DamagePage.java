@@ -118,6 +118,19 @@ public final class DamagePage {
                 loads ? ReserveSection.scale() + reserve : ""));
         for (DamageAnswer.PerVariant variant : answer.variants()) {
             sections.add(new Section(variant.name() + ", place by place", ReserveWords.ASIDE, places(variant)));
+            if (!variant.hotSpots().isEmpty()) {
+                StringBuilder spots = new StringBuilder();
+                variant.hotSpots()
+                        .forEach(spot -> spots.append("<h3>")
+                                .append(escape(spot.patch().patch().name() + ", "
+                                        + spot.patch().patch().region()))
+                                .append("</h3>")
+                                .append(aftermath(spot.aftermath())));
+                sections.add(new Section(
+                        variant.name() + ", beyond the weakest holes",
+                        "Buckling of the rest, joints, inserts and panels of sheet with the hole, solved anew.",
+                        spots.toString()));
+            }
         }
         return sections;
     }

@@ -43,9 +43,15 @@ public final class DamageWork {
      * @param at a point, a hardpoint, a zone, wall or strip; empty for a scan
      * @param degree empty for all of a single patch, for a hole in a scan
      * @param positions of a scan
+     * @param beyond how many of its weakest places to look at beyond the border of the hole
      */
     public record Request(
-            TrimWork.Request on, double size, Optional<String> at, Optional<Degree> degree, int positions) {}
+            TrimWork.Request on,
+            double size,
+            Optional<String> at,
+            Optional<Degree> degree,
+            int positions,
+            int beyond) {}
 
     /**
      * Works it out.
@@ -80,12 +86,20 @@ public final class DamageWork {
         listener.stage(variant.name() + ": mesh and solution");
         DamageModel model = DamageModel.of(tub, TrimWork.meshSize(tub, request.on), Solvers.best());
         if (request.at.isEmpty()) {
-            return new DamageAnswer.PerVariant(
+            DamageAnswer.PerVariant scanned = new DamageAnswer.PerVariant(
                     variant.name(),
                     tub.construction(),
                     model.structure().mesh(),
                     model.structure().unknowns(),
                     scan(model, variant.name(), request, listener, stop));
+            return new DamageAnswer.PerVariant(
+                    scanned.name(),
+                    scanned.construction(),
+                    scanned.mesh(),
+                    scanned.unknowns(),
+                    scanned.patches(),
+                    Optional.empty(),
+                    hotSpots(model, scanned, request.beyond, listener, stop));
         }
         Patch patch = patch(model.patches(), model.structure(), request.at.get(), request.size);
         List<PatchAnswer> patches = one(model, patch, request, listener);
@@ -100,7 +114,31 @@ public final class DamageWork {
                 model.structure().mesh(),
                 model.structure().unknowns(),
                 patches,
-                aftermath);
+                aftermath,
+                List.of());
+    }
+
+    private static List<DamageAnswer.HotSpot> hotSpots(
+            DamageModel model,
+            DamageAnswer.PerVariant scanned,
+            int count,
+            Workbench.Listener listener,
+            BooleanSupplier stop) {
+        List<DamageAnswer.HotSpot> spots = new ArrayList<>();
+        // Where something hangs loose or a load has gone there is nothing to buckle: the scan has said all.
+        List<PatchAnswer> carrying = scanned.weakest().stream()
+                .filter(p -> !p.loose() && p.disconnected().isEmpty())
+                .limit(count)
+                .toList();
+        for (PatchAnswer weak : carrying) {
+            if (stop.getAsBoolean()) {
+                throw new CancellationException("stopped");
+            }
+            listener.stage(scanned.name() + ": buckling, joints and inserts, weak place " + (spots.size() + 1) + " of "
+                    + carrying.size());
+            spots.add(new DamageAnswer.HotSpot(weak, model.aftermath(weak.patch(), Solvers.best())));
+        }
+        return spots;
     }
 
     private static List<PatchAnswer> one(DamageModel model, Patch patch, Request request, Workbench.Listener listener) {

@@ -42,7 +42,7 @@ class DamageCommandTest {
 
     @Test
     void aScanLeavesAWholeFolderWithMapsAndTheCaution() throws IOException {
-        Typed typed = typed("--positions", "12", "--variant", "as designed", "--json");
+        Typed typed = typed("--positions", "12", "--variant", "as designed", "--beyond", "4", "--json");
         assertEquals(0, typed.code(), typed.err());
         try (Stream<Path> files = Files.list(folder.resolve("runs/damage"))) {
             assertEquals(
@@ -53,6 +53,11 @@ class DamageCommandTest {
         assertEquals(RunAnswer.CAUTION, root.get("caution").asString());
         JsonNode patches = root.get("variants").get(0).get("patches");
         assertEquals(12, patches.size());
+        JsonNode spots = root.get("variants").get(0).get("hotSpots");
+        assertEquals(4, spots.size());
+        assertTrue(
+                spots.valueStream().anyMatch(spot -> !spot.get("buckling").isEmpty()),
+                () -> "what is left buckles, case by case: " + spots);
         for (JsonNode patch : patches) {
             JsonNode stiffness = patch.get("stiffness").get(0);
             if (!stiffness.get("lostShare").isNull()) {
@@ -90,6 +95,8 @@ class DamageCommandTest {
         for (List<String> wrong : List.of(
                 List.of("--degree", "deep"),
                 List.of("--positions", "0"),
+                List.of("--beyond", "-1"),
+                List.of("--beyond", "2", "--at", "1, 2, 3 mm"),
                 List.of("--at", "1, 2 mm"),
                 List.of("--at", "1, 2, 3 kg"),
                 List.of("--at", "9, 9, 9 m"),

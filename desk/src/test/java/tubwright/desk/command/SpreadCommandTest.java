@@ -93,6 +93,7 @@ class SpreadCommandTest {
                 List.of("--panel", "no such laminate"),
                 List.of("--panel", laminate(), "--elements", "7"),
                 List.of("--panel", laminate(), "--span", "900 mm"),
+                List.of("--panel", laminate(), "--pad", "400 mm"),
                 List.of("--panel", laminate(), "--fibres", "60"),
                 List.of("--panel", laminate(), "--fibres", "-1 kJ/m2"),
                 List.of("--at", "1, 2, 3 mm"),

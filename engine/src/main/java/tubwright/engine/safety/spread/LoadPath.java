@@ -46,6 +46,8 @@ public final class LoadPath {
     private static final int QUICK = 6;
     private static final double FIRST = 2e-3;
     private static final int HALVINGS = 4;
+    /** Steps in a row that do not settle, after which nothing more can be read. */
+    private static final int LOST = 5;
 
     private final SpreadModel model;
     private final Manner manner;
@@ -159,6 +161,7 @@ public final class LoadPath {
             double released = 0;
             SpreadState before = state;
             double last = energy;
+            int lost = 0;
             for (int n = 1; n <= manner.most() && ended.isEmpty(); n++) {
                 if (stop.getAsBoolean()) {
                     throw new CancellationException("stopped");
@@ -193,6 +196,10 @@ public final class LoadPath {
                         tried.rounds,
                         tried.settled(manner.tolerance())));
                 ended = tried.end;
+                lost = tried.settled(manner.tolerance()) ? 0 : lost + 1;
+                if (ended.isEmpty() && lost == LOST) {
+                    ended = LOST + " steps in a row did not come into balance; what comes after could not be read";
+                }
                 peak = Math.max(peak, next);
                 if (ended.isEmpty() && next < manner.until() * peak) {
                     ended = String.format(Locale.ROOT, "it bears less than %.0f %% of its peak", 100 * manner.until());

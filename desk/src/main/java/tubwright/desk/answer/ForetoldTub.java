@@ -32,15 +32,21 @@ public record ForetoldTub(
     public String words(String gap) {
         double change = mass / testedMass - 1;
         return plusMinus(perDegree(stiffness.stiffness()), perDegree(stiffness.expanded()), gap) + " N·m/deg (95 %)"
-                + (Double.isFinite(change) ? ", " + against(change) + " the tub that was tested" : "")
+                + (Double.isFinite(change) ? ", " + againstTested(change) : "")
                 + weakest.map(w -> "; weakest margin " + significant(w.value(), 3, gap) + " (" + w.zone() + ", "
                                 + w.check() + ", case " + w.load() + ")")
                         .orElse("; no load case, so no margin");
     }
 
-    private static String against(double change) {
-        return Math.abs(change) < SAME
+    /**
+     * A mass against that of the tub that was tested, in words.
+     *
+     * @param change of mass, share
+     */
+    public static String againstTested(double change) {
+        String than = Math.abs(change) < SAME
                 ? "as heavy as"
                 : percent(Math.abs(change)) + (change < 0 ? " lighter" : " heavier") + " than";
+        return than + " the tub that was tested";
     }
 }

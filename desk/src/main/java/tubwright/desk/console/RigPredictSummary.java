@@ -3,12 +3,12 @@ package tubwright.desk.console;
 
 import static tubwright.desk.text.Conversions.perDegree;
 import static tubwright.desk.text.Figures.fixed;
-import static tubwright.desk.text.Figures.percent;
 import static tubwright.desk.text.Figures.plusMinus;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
 import java.util.List;
+import tubwright.desk.answer.ForetoldTub;
 import tubwright.desk.answer.RigPredictAnswer;
 import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.console.Terminal.Look;
@@ -87,8 +87,7 @@ public final class RigPredictSummary {
         if (!Double.isFinite(tested)) {
             return "";
         }
-        double change = answer.mass() / tested - 1;
-        return percent(Math.abs(change)) + (change <= 0 ? " lighter" : " heavier") + " than the tub that was tested";
+        return ForetoldTub.againstTested(answer.mass() / tested - 1);
     }
 
     private static String rests(Calibration calibration) {

@@ -53,6 +53,9 @@ export function TorsionTest({ bench, state }: { bench: Bench; state: BenchState 
             </label>
           </p>
         )}
+        {readings.length > 0 && !test && (
+          <p class="small">Take a table: its stiffness with what makes up the ±, its loops, and its twist line beside the model's.</p>
+        )}
         {test && <Measured test={test} units={units} />}
       </section>
       {test && !test.hubToHub && (

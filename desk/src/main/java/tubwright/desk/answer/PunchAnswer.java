@@ -36,6 +36,26 @@ public record PunchAnswer(
                 : OptionalDouble.empty();
     }
 
+    /** The lower of the two estimates, which counts, J; empty where one of them is not known. */
+    public OptionalDouble countedEnergy() {
+        OptionalDouble slow = slowEnergy();
+        OptionalDouble fast = panel.fastEnergy();
+        return slow.isPresent() && fast.isPresent()
+                ? OptionalDouble.of(Math.min(slow.getAsDouble(), fast.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    /** What comes of both estimates, in a sentence. */
+    public String outcome() {
+        if (countedEnergy().isEmpty()) {
+            return "One estimate is missing, so it is not said whether the body gets through.";
+        }
+        boolean through = body.energy() >= countedEnergy().getAsDouble();
+        boolean both = through == body.energy() >= Math.max(slowEnergy().getAsDouble(), panel.fastEnergy().getAsDouble());
+        return (both ? "Both estimates say so: " : "The estimates differ, and the lower one counts: ")
+                + (through ? "reckon with the body coming through." : "the body is not expected to come through.");
+    }
+
     /** What an estimate says of the body, in words. */
     public String word(OptionalDouble energy) {
         if (energy.isEmpty()) {

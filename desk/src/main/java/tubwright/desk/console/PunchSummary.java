@@ -47,6 +47,7 @@ public final class PunchSummary {
         lines.addAll(table.lines(terminal));
         lines.addAll(Wrap.lines("Slowly: " + answer.word(answer.slowEnergy()) + ".", "  ", WIDTH));
         lines.addAll(Wrap.lines("Fast: " + answer.word(answer.panel().fastEnergy()) + ".", "  ", WIDTH));
+        lines.addAll(Wrap.lines(answer.outcome(), "  ", WIDTH));
         answer.panel().notChecked().forEach(n -> lines.addAll(Wrap.lines(n.toString(), "  ! ", WIDTH)));
         answer.panel().validity().forEach(v -> lines.addAll(Wrap.lines(v + ".", "  - ", WIDTH)));
         lines.add("");

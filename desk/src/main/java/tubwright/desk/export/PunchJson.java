@@ -41,6 +41,7 @@ public final class PunchJson {
             json.writeEndArray();
             number(json, "slowEnergy_J", answer.slowEnergy());
             number(json, "fastEnergy_J", answer.panel().fastEnergy());
+            number(json, "countedEnergy_J", answer.countedEnergy());
             json.writeArrayPropertyStart("notChecked");
             answer.panel().notChecked().forEach(n -> json.writeString(n.toString()));
             json.writeEndArray();

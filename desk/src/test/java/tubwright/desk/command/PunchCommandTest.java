@@ -71,6 +71,23 @@ class PunchCommandTest {
     }
 
     @Test
+    void ofTwoEstimatesTheLowerCounts() throws IOException {
+        String[] panel = {"--punch-shear", "10 MPa", "--resistance", "180 MPa", "--core-crush", "1.6 MPa"};
+        List<String> asJson = new ArrayList<>(List.of(panel));
+        asJson.add("--json");
+        JsonNode answer = JsonMapper.builder()
+                .build()
+                .readTree(typed("0.5 kg", asJson.toArray(String[]::new)).out());
+        double slow = answer.path("slowEnergy_J").asDouble();
+        assertTrue(slow < answer.path("energy_J").asDouble(), "a weak skin, pushed slowly");
+        assertEquals(slow, answer.path("countedEnergy_J").asDouble());
+        assertTrue(answer.path("fastEnergy_J").asDouble() > answer.path("energy_J").asDouble());
+        String out = typed("0.5 kg", panel).out().replaceAll("\\s+", " ");
+        assertTrue(out.contains("the lower one counts: reckon with the body coming through"), out);
+        assertTrue(typed("0.5 kg").out().contains("One estimate is missing"));
+    }
+
+    @Test
     void badInputIsOneMessage() {
         for (String[] bad : new String[][] {
             {"-2 kg", "a mass is greater than zero"}, {"2", "unit"}, {"2 m", "mass"}, {"much", "--mass"}

@@ -8,6 +8,8 @@ import { figure } from "./units";
 const WIDTH = 358;
 const LEFT = 46;
 const RIGHT = 12;
+/** Room for the slanted name of the last upright, px. */
+const SLANT = 26;
 /** Shorter than this a stroke of the pointer is a touch, px. */
 const TOUCH = 4;
 
@@ -121,10 +123,10 @@ export function Scatter({ study, all, sieve, chosen, onChoose, onSift, x, y }: P
 
 /** Every design a line across all axes; a stroke along an axis keeps what crosses it there. */
 export function Uprights({ study, all, sieve, chosen, onSift }: PlotProps) {
-  const height = 236;
-  const [top, foot] = [62, 16];
+  const height = 246;
+  const [top, foot] = [72, 16];
   const count = study.axes.length;
-  const step = count > 1 ? (WIDTH - 36) / (count - 1) : 0;
+  const step = count > 1 ? (WIDTH - 36 - SLANT) / (count - 1) : 0;
   const px = (a: number) => 18 + a * step;
   const spans = study.axes.map((_, a) => span(all, a));
   const py = (a: number, v: number) => top + ((spans[a][1] - v) / (spans[a][1] - spans[a][0])) * (height - top - foot);
@@ -147,7 +149,7 @@ export function Uprights({ study, all, sieve, chosen, onSift }: PlotProps) {
           <g key={axis.name}>
             <line class="zero" x1={px(a)} x2={px(a)} y1={top} y2={height - foot} />
             {kept && <rect class="kept" x={px(a) - 5} width={10} y={py(a, kept[1])} height={Math.max(2, py(a, kept[0]) - py(a, kept[1]))} />}
-            <text class="axis" transform={`translate(${px(a) + (a === count - 1 ? -2 : 2)} ${top - 8}) rotate(${a === count - 1 ? -90 : -28})`} text-anchor="start">
+            <text class="axis" transform={`translate(${px(a) + 2} ${top - 6}) rotate(-58)`} text-anchor="start">
               <title>{heading(axis)}</title>
               {axis.name.length > 13 ? `${axis.name.slice(0, 12)}…` : axis.name}
             </text>

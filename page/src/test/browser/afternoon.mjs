@@ -403,7 +403,7 @@ await step("looks through a study, keeps what lies under a stroke, and puts a de
   await writeFile(file, [...lines.slice(0, from), ...lines.slice(end)].join("\n"));
   await until("it is gone with the file", async () => !(await of("variant").innerText()).includes("narrow waist"));
   await of("chapter-plies").click();
-  await of("off-cockpit side-4").waitFor({ timeout: 600_000 });
+  await of("owner-cockpit side").waitFor({ timeout: 600_000 });
   return all;
 });
 

@@ -51,7 +51,10 @@ public record PunchAnswer(
             return "One estimate is missing, so it is not said whether the body gets through.";
         }
         boolean through = body.energy() >= countedEnergy().getAsDouble();
-        boolean both = through == body.energy() >= Math.max(slowEnergy().getAsDouble(), panel.fastEnergy().getAsDouble());
+        boolean both = through
+                == body.energy()
+                        >= Math.max(
+                                slowEnergy().getAsDouble(), panel.fastEnergy().getAsDouble());
         return (both ? "Both estimates say so: " : "The estimates differ, and the lower one counts: ")
                 + (through ? "reckon with the body coming through." : "the body is not expected to come through.");
     }

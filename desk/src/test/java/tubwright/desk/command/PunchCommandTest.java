@@ -81,7 +81,8 @@ class PunchCommandTest {
         double slow = answer.path("slowEnergy_J").asDouble();
         assertTrue(slow < answer.path("energy_J").asDouble(), "a weak skin, pushed slowly");
         assertEquals(slow, answer.path("countedEnergy_J").asDouble());
-        assertTrue(answer.path("fastEnergy_J").asDouble() > answer.path("energy_J").asDouble());
+        assertTrue(
+                answer.path("fastEnergy_J").asDouble() > answer.path("energy_J").asDouble());
         String out = typed("0.5 kg", panel).out().replaceAll("\\s+", " ");
         assertTrue(out.contains("the lower one counts: reckon with the body coming through"), out);
         assertTrue(typed("0.5 kg").out().contains("One estimate is missing"));

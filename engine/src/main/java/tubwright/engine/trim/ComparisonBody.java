@@ -22,6 +22,8 @@ import tubwright.numerics.solver.Solvers;
  */
 final class ComparisonBody implements AutoCloseable {
     private static final int SHARES = 4;
+    /** Unknowns worked on together. */
+    private static final int PORTION = 512;
 
     private final LightenProblem problem;
     private final LoadedTub tub;
@@ -92,15 +94,63 @@ final class ComparisonBody implements AutoCloseable {
         answers[n] = tub.loads().clone();
         factor.solveInPlace(answers);
         unloaded = answers[n];
-        double[] gramian = new double[n * n];
-        IntStream.range(0, n).parallel().forEach(i -> {
-            for (int j = 0; j <= i; j++) {
-                gramian[i * n + j] = LoadedTub.dot(forces[i], answers[j]);
-                gramian[j * n + i] = gramian[i * n + j];
-            }
-        });
+        double[] gramian = products(forces, answers);
         bound = new ChoiceBound(problem.offset, first, gramian, costs);
         about(mixture, field, reference);
+    }
+
+    /** fᵢᵀtⱼ of all pairs, a portion of the unknowns at a time so that it stays in the cache. */
+    private static double[] products(double[][] forces, double[][] answers) {
+        int n = forces.length;
+        int unknowns = n == 0 ? 0 : forces[0].length;
+        double[][] parts = new double[SHARES][n * n];
+        IntStream.range(0, SHARES).parallel().forEach(share -> {
+            int last = (int) ((long) (share + 1) * unknowns / SHARES);
+            for (int from = (int) ((long) share * unknowns / SHARES); from < last; from += PORTION) {
+                int to = Math.min(last, from + PORTION);
+                for (int i = 0; i < n; i++) {
+                    double[] force = forces[i];
+                    double[] part = parts[share];
+                    // Four sums side by side: one alone waits for itself.
+                    for (int j = 0; j <= i; j += 4) {
+                        double[] a = answers[j];
+                        double[] b = answers[Math.min(i, j + 1)];
+                        double[] c = answers[Math.min(i, j + 2)];
+                        double[] d = answers[Math.min(i, j + 3)];
+                        double ofA = 0;
+                        double ofB = 0;
+                        double ofC = 0;
+                        double ofD = 0;
+                        for (int k = from; k < to; k++) {
+                            ofA += force[k] * a[k];
+                            ofB += force[k] * b[k];
+                            ofC += force[k] * c[k];
+                            ofD += force[k] * d[k];
+                        }
+                        part[i * n + j] += ofA;
+                        if (j + 1 <= i) {
+                            part[i * n + j + 1] += ofB;
+                        }
+                        if (j + 2 <= i) {
+                            part[i * n + j + 2] += ofC;
+                        }
+                        if (j + 3 <= i) {
+                            part[i * n + j + 3] += ofD;
+                        }
+                    }
+                }
+            }
+        });
+        double[] gramian = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                for (double[] part : parts) {
+                    gramian[i * n + j] += part[i * n + j];
+                }
+                gramian[j * n + i] = gramian[i * n + j];
+            }
+        }
+        return gramian;
     }
 
     private static double[][] symmetric(double[][] gramians) {

@@ -15,7 +15,7 @@ final class Descent {
     private static final double KICKED = 0.6;
 
     private static final int KICK_NODES = 60;
-    private static final int MOST_KICKS = 200;
+    private static final int MOST_KICKS = 4;
     private static final long SEED = 17;
 
     private final LightenRun run;

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +33,8 @@ import tubwright.engine.rig.TorsionReduction;
 /** Torsion tests of the project: its files of readings, and the test that was explained last. */
 final class TestBook {
     private static final String ENDING = ".csv";
+    private static final long LOOKED_AT = 100;
+    private static final List<String> ITS_LINES = List.of("gauge", "cycle", "held station", "loaded station", "test,");
 
     private final OpenProject project;
     private final Logbook logbook;
@@ -72,6 +75,7 @@ final class TestBook {
             if (Files.isDirectory(folder)) {
                 try (Stream<Path> all = Files.list(folder)) {
                     all.filter(f -> f.getFileName().toString().endsWith(ENDING) && Files.isRegularFile(f))
+                            .filter(TestBook::speaksOfATest)
                             .sorted()
                             .forEach(f -> files.add(new TestView.FileView(
                                     home.relativize(f).toString().replace('\\', '/'))));
@@ -81,6 +85,17 @@ final class TestBook {
             }
         }
         return files;
+    }
+
+    /** Whether a table has a line that only readings have, so that lists of weights are not offered; if in doubt, yes. */
+    private static boolean speaksOfATest(Path file) {
+        try (Stream<String> lines = Files.lines(file)) {
+            return lines.limit(LOOKED_AT)
+                    .map(l -> l.strip().toLowerCase(Locale.ROOT))
+                    .anyMatch(l -> ITS_LINES.stream().anyMatch(l::startsWith));
+        } catch (IOException | UncheckedIOException unreadable) {
+            return true;
+        }
     }
 
     /** A test as it was read. */

@@ -318,9 +318,10 @@ class OpenProjectTest {
         Files.writeString(folder.resolve("first.csv"), readings("tub only"));
         Files.writeString(Files.createDirectories(folder.resolve("rig")).resolve("hubs.csv"), readings("hub to hub"));
         Files.writeString(folder.resolve("shopping.csv"), "bread, 2\n");
+        Files.writeString(folder.resolve("half.csv"), "gauge, left\n");
         List<String> files =
                 project.readings().stream().map(TestView.FileView::file).toList();
-        assertEquals(List.of("first.csv", "shopping.csv", "rig/hubs.csv"), files);
+        assertEquals(List.of("first.csv", "half.csv", "rig/hubs.csv"), files, "no list of other things");
         TestView test = project.test("first.csv", false);
         assertEquals(7, test.steps().size());
         assertEquals(Math.toDegrees(573), test.estimates().getFirst().stiffness(), 0.01 * Math.toDegrees(573));
@@ -329,6 +330,8 @@ class OpenProjectTest {
         assertEquals(Math.toRadians(4 / 573.0), test.loops().getFirst().width(), 1e-6);
         UserMistake none = assertThrows(UserMistake.class, () -> project.test("shopping.csv", false));
         assertTrue(none.getMessage().contains("shopping.csv"), none.getMessage());
+        UserMistake half = assertThrows(UserMistake.class, () -> project.test("half.csv", false));
+        assertTrue(half.getMessage().contains("half.csv:1"), half.getMessage());
         for (String outside : new String[] {"../first.csv", "tub.yaml", "/etc/passwd"}) {
             assertThrows(UserMistake.class, () -> project.test(outside, false), outside);
         }

@@ -390,9 +390,11 @@ await step("looks through a study, keeps what lies under a stroke, and puts a de
   await page.keyboard.press("Enter");
   await of("study-chosen").waitFor();
   await of("study-variant-name").fill("narrow waist");
+  await page.waitForTimeout(300);
   await of("study-open").click();
   await of("study-show").waitFor();
-  const text = await readFile(file, "utf8");
+  let text = "";
+  await until("it stands in the file", async () => /narrow waist:/.test((text = await readFile(file, "utf8"))));
   if (!/narrow waist:\n\s+shape:\n\s+frames:/.test(text)) fail(text.slice(-1200));
   await until("it is a variant to choose", async () => (await of("variant").innerText()).includes("narrow waist"));
   const lines = text.split("\n");

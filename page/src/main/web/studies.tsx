@@ -116,7 +116,7 @@ function One({ bench, state, study }: { bench: Bench; state: BenchState; study: 
           )}
         </p>
       </section>
-      {chosen && <Chosen bench={bench} state={state} study={study} design={chosen} />}
+      {chosen && <Chosen key={`${chosen.variant} ${chosen.point}`} bench={bench} state={state} study={study} design={chosen} />}
       <section class="card" aria-label="The designs that are kept">
         <Rows study={study} kept={kept} x={x} y={y} onChoose={setChosen} />
       </section>
@@ -167,9 +167,8 @@ const shownAt = (study: StudyView, axis: number, value: number | undefined) =>
 /** A design by itself, to be put into the file. */
 function Chosen({ bench, state, study, design }: { bench: Bench; state: BenchState; study: StudyView; design: Design }) {
   const of = study.variants[design.variant].variant;
-  const [name, setName] = useState(`${study.name} ${design.point + 1}`);
+  const [name, setName] = useState(`${study.name} ${design.point + 1}${design.variant ? ` ${of}` : ""}`);
   const [waiting, setWaiting] = useState(false);
-  useEffect(() => setName(`${study.name} ${design.point + 1}${design.variant ? ` ${of}` : ""}`), [design]);
   const there = state.project!.variants.some((v) => v.name === name);
   const open = async () => {
     setWaiting(true);

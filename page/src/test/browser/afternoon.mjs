@@ -390,7 +390,6 @@ await step("looks through a study, keeps what lies under a stroke, and puts a de
   await page.keyboard.press("Enter");
   await of("study-chosen").waitFor();
   await of("study-variant-name").fill("narrow waist");
-  await page.waitForTimeout(300);
   await of("study-open").click();
   await of("study-show").waitFor();
   let text = "";

@@ -19,4 +19,16 @@ public interface DirectSolver {
             return analysis.factorise(matrix);
         }
     }
+
+    /**
+     * What a matrix is at some of its unknowns when all others are left to themselves.
+     *
+     * @param matrix positive definite in the others; left alone
+     * @param kept unknowns, rising
+     * @param load right-hand side, one number an unknown
+     * @throws SingularMatrixException where the others by themselves are not held
+     */
+    default Condensed condense(SymmetricMatrix matrix, int[] kept, double[] load) {
+        return Condensed.bySolving(this, matrix, kept, load);
+    }
 }

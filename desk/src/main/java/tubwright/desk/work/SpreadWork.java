@@ -90,7 +90,17 @@ public final class SpreadWork {
 
     private static SpreadAnswer follow(SpreadModel model, Workbench.Listener listener, BooleanSupplier stop) {
         return LoadPath.of(
-                model, LoadPath.Manner.USUAL, Solvers.best(), n -> listener.stage("step " + n + " of the load"), stop);
+                model,
+                LoadPath.Manner.USUAL,
+                Solvers.best(),
+                r -> listener.stage(String.format(
+                        Locale.ROOT,
+                        "step %d: bears %.3g, %.0f %% of the most so far (ends at %.0f %%)",
+                        r.step(),
+                        r.factor(),
+                        100 * r.factor() / r.peak(),
+                        100 * LoadPath.Manner.USUAL.until())),
+                stop);
     }
 
     private static SpreadStory panel(

@@ -12,10 +12,9 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import tubwright.engine.mesh.Mesh;
 import tubwright.numerics.Assembler;
+import tubwright.numerics.Condensed;
 import tubwright.numerics.ConstrainedSystem;
-import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
-import tubwright.numerics.Factorisation;
 import tubwright.numerics.NodeGraph;
 import tubwright.numerics.SymmetricMatrix;
 
@@ -25,14 +24,13 @@ import tubwright.numerics.SymmetricMatrix;
  * S = K_BB − K_BI K_II⁻¹ K_IB and the load f_B − K_BI K_II⁻¹ f_I.
  *
  * @param nodes of the part that the rest, a load or a support touches, rising
- * @param stiffness S, (6 m)² row-major
- * @param load per unknown of these nodes, N and N·m
+ * @param border those of them that the rest touches, rising
+ * @param stiffness S, (6 m)² row-major, m the nodes of the border
+ * @param load per unknown of the nodes, N and N·m
  * @param give f_Iᵀ K_II⁻¹ f_I: twice the work of a unit of the load with the shared nodes held, J
- * @param fixed per unknown of these nodes: held by the case
+ * @param fixed per unknown of the nodes: held by the case
  */
-public record Surroundings(int[] nodes, double[] stiffness, double[] load, double give, boolean[] fixed) {
-    private static final int AT_ONCE = 64;
-
+public record Surroundings(int[] nodes, int[] border, double[] stiffness, double[] load, double give, boolean[] fixed) {
     /**
      * Condenses.
      *
@@ -72,6 +70,7 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
         boolean[] held = CaseLoads.fixed(structure, wanted);
         double[] load = CaseLoads.loads(structure, wanted);
         TreeSet<Integer> shared = new TreeSet<>();
+        TreeSet<Integer> seen = new TreeSet<>();
         TreeSet<String> lost = new TreeSet<>();
         boolean[] fixed = new boolean[structure.unknowns()];
         for (int n = 0; n < structure.nodeCount(); n++) {
@@ -84,8 +83,11 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
                 }
                 fixed[i] = held[i] || ofPart.get(n) || !ofRest.get(n);
             }
-            if (touched && ofPart.get(n)) {
+            if (ofRest.get(n) && ofPart.get(n)) {
                 shared.add(n);
+            }
+            if (touched && ofPart.get(n)) {
+                seen.add(n);
             }
         }
         if (!lost.isEmpty()) {
@@ -94,10 +96,31 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
                             + "': it goes with what is torn out",
                     "take a case that does not load it, or tear out less");
         }
-        int[] nodes = shared.stream().mapToInt(n -> n).toArray();
-        ConstrainedSystem system = ConstrainedSystem.constrainInPlace(assemble(structure, all, rest), fixed);
-        try (Factorisation factor = solver.factorise(system.matrix(), Definiteness.POSITIVE_DEFINITE)) {
-            return condense(system, factor, nodes, load, held);
+        int[] border = shared.stream().mapToInt(n -> n).toArray();
+        int[] kept =
+                IntStream.range(0, 6 * border.length).map(i -> at(border, i)).toArray();
+        for (int i : kept) {
+            fixed[i] = false;
+        }
+        double[] pushed = load.clone();
+        for (int i = 0; i < pushed.length; i++) {
+            pushed[i] = fixed[i] ? 0 : pushed[i];
+        }
+        SymmetricMatrix matrix = ConstrainedSystem.constrainInPlace(assemble(structure, all, rest), fixed)
+                .matrix();
+        try {
+            Condensed reduced = solver.condense(matrix, kept, pushed);
+            int[] nodes = seen.stream().mapToInt(n -> n).toArray();
+            double[] arriving = new double[6 * nodes.length];
+            boolean[] heldHere = new boolean[arriving.length];
+            for (int i = 0; i < arriving.length; i++) {
+                arriving[i] = load[at(nodes, i)];
+                heldHere[i] = held[at(nodes, i)];
+            }
+            for (int i = 0; i < kept.length; i++) {
+                arriving[6 * Arrays.binarySearch(nodes, border[i / 6]) + i % 6] = reduced.load()[i];
+            }
+            return new Surroundings(nodes, border, reduced.matrix(), arriving, reduced.give(), heldHere);
         } catch (tubwright.numerics.SingularMatrixException e) {
             throw StaticSolver.singular(structure, e);
         }
@@ -130,51 +153,6 @@ public record Surroundings(int[] nodes, double[] stiffness, double[] load, doubl
                         System.arraycopy(matrix, 0, target, offset, matrix.length);
                     }
                 });
-    }
-
-    private static Surroundings condense(
-            ConstrainedSystem system, Factorisation factor, int[] nodes, double[] load, boolean[] held) {
-        int n = 6 * nodes.length;
-        double[] u = system.solve(factor, load);
-        double[] reactions = system.reactions(u, load);
-        double[] reduced = new double[n];
-        boolean[] fixed = new boolean[n];
-        double give = 0;
-        for (int i = 0; i < u.length; i++) {
-            give += load[i] * u[i];
-        }
-        double[] stiffness = new double[n * n];
-        for (int i = 0; i < n; i++) {
-            reduced[i] = -reactions[at(nodes, i)];
-            fixed[i] = held[at(nodes, i)];
-        }
-        ConstrainedSystem.Couplings couplings =
-                system.couplings(IntStream.range(0, n).map(i -> at(nodes, i)).toArray());
-        double[][] fields = new double[Math.min(n, AT_ONCE)][load.length];
-        for (int from = 0; from < n; from += AT_ONCE) {
-            int first = from;
-            int count = Math.min(n - from, AT_ONCE);
-            double[][] some = count == fields.length ? fields : Arrays.copyOf(fields, count);
-            for (int j = 0; j < count; j++) {
-                Arrays.fill(some[j], 0);
-                couplings.subtract(from + j, some[j]);
-            }
-            factor.solveInPlace(some);
-            IntStream.range(0, count).parallel().forEach(j -> {
-                some[j][at(nodes, first + j)] = 1;
-                for (int i = 0; i < n; i++) {
-                    stiffness[i * n + first + j] = couplings.reaction(i, some[j]);
-                }
-            });
-        }
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < i; j++) {
-                double mean = 0.5 * (stiffness[i * n + j] + stiffness[j * n + i]);
-                stiffness[i * n + j] = mean;
-                stiffness[j * n + i] = mean;
-            }
-        }
-        return new Surroundings(nodes, stiffness, reduced, give, fixed);
     }
 
     private static int at(int[] nodes, int i) {

@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.lang.foreign.SymbolLookup;
 import java.util.Optional;
 import tubwright.numerics.Analysis;
+import tubwright.numerics.Condensed;
 import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
+import tubwright.numerics.SymmetricMatrix;
 import tubwright.numerics.SymmetricPattern;
 
 /** The native direct solver. */
@@ -40,6 +42,14 @@ public final class NativeSolver implements DirectSolver {
     @Override
     public Analysis analyse(SymmetricPattern pattern, Definiteness definiteness) {
         return new NativeAnalysis(pardiso, pattern, definiteness);
+    }
+
+    /** What the library cannot do, or finds not to be held, is solved for column by column, which says what is loose. */
+    @Override
+    public Condensed condense(SymmetricMatrix matrix, int[] kept, double[] load) {
+        return new NativeCondensation(matrix, kept, load)
+                .by(pardiso)
+                .orElseGet(() -> DirectSolver.super.condense(matrix, kept, load));
     }
 
     private static final class Holder {

@@ -2,6 +2,8 @@
 package tubwright.engine.safety.spread;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,15 +12,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import tubwright.engine.structure.StructureException;
-import tubwright.numerics.Analysis;
-import tubwright.numerics.ConstrainedSystem;
-import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
-import tubwright.numerics.Factorisation;
 import tubwright.numerics.SingularMatrixException;
-import tubwright.numerics.SymmetricMatrix;
 
 /**
  * Follows a load past its peak. Each step prescribes the energy that mechanisms take (energy-release control after Gutiérrez
@@ -42,12 +40,23 @@ public final class LoadPath {
         public static final Manner USUAL = new Manner(200, 0.2, 1e-3, 0.04);
     }
 
+    /**
+     * How far it has come.
+     *
+     * @param step number of the step that begins
+     * @param factor on the load after the step before
+     * @param peak largest so far
+     */
+    public record Reached(int step, double factor, double peak) {}
+
     private static final int ROUNDS = 40;
     private static final int QUICK = 6;
     private static final double FIRST = 2e-3;
     private static final int HALVINGS = 4;
     /** Steps in a row that do not settle, after which nothing more can be read. */
     private static final int LOST = 5;
+    /** Share of its onset at which a piece is woken. */
+    private static final double RESTLESS = 0.7;
 
     private final SpreadModel model;
     private final Manner manner;
@@ -57,7 +66,6 @@ public final class LoadPath {
     private final boolean[] shells;
     private final Set<String> needs = new LinkedHashSet<>();
     private final Map<String, Onset> onsets = new LinkedHashMap<>();
-    private final boolean[] fixed;
 
     private static final class Onset {
         private final String zone;
@@ -81,7 +89,6 @@ public final class LoadPath {
         this.model = model;
         this.manner = manner;
         this.solver = solver;
-        fixed = model.fixed();
         follows = new boolean[model.mechanisms()];
         ends = new boolean[follows.length];
         shells = new boolean[follows.length];
@@ -103,18 +110,18 @@ public final class LoadPath {
     /**
      * Follows the load.
      *
-     * @param step hears of the number of each step
+     * @param step hears of each step as it begins
      * @param stop asked now and then whether to give up
      * @throws CancellationException where it says so
      */
     public static SpreadAnswer of(
-            SpreadModel model, Manner manner, DirectSolver solver, IntConsumer step, BooleanSupplier stop) {
+            SpreadModel model, Manner manner, DirectSolver solver, Consumer<Reached> step, BooleanSupplier stop) {
         return new LoadPath(model, manner, solver).run(step, stop);
     }
 
     private double[] begin() {
         try {
-            return solve();
+            return awake.solve();
         } catch (SingularMatrixException e) {
             throw new StructureException(
                     "something is left that nothing holds before any load acts",
@@ -129,32 +136,32 @@ public final class LoadPath {
         }
     }
 
-    private Analysis analysis;
-    private SymmetricMatrix stiffness;
+    private Awake awake;
     private SpreadState assembled;
 
-    private SpreadAnswer run(IntConsumer told, BooleanSupplier stop) {
+    private SpreadAnswer run(Consumer<Reached> told, BooleanSupplier stop) {
         SpreadState state = new SpreadState(shells);
         List<SpreadAnswer.Step> steps = new ArrayList<>();
         steps.add(new SpreadAnswer.Step(0, 0, 0, 0, 0, 0, true));
         String ended = "";
-        try (Analysis made = solver.analyse(model.pattern(), Definiteness.POSITIVE_DEFINITE)) {
-            analysis = made;
+        awake = Awake.all(model, solver);
+        try {
             assemble(state);
             double[] unit = begin();
-            SpreadModel.Driven driven = model.drive(unit, left(assembled));
+            SpreadModel.Driven driven = model.drive(unit, left(assembled), awake.pieces());
             double first = state.reach(driven, follows);
             double bar = state.reach(driven, ends);
             double factor = Math.min(first, bar);
             if (factor == Double.POSITIVE_INFINITY) {
                 return answer(state, steps, "nothing that is looked at is driven by this load");
             }
-            double movement = factor * along(unit);
+            double movement = factor * awake.along(unit, 1);
             note(state, state.after(driven, follows, factor * (1 + 1e-9)), driven, factor, movement);
             steps.add(new SpreadAnswer.Step(factor, movement, 0, 0, 0, 1, true));
             if (bar <= first) {
                 return answer(state, steps, barred(driven, bar));
             }
+            wake(model.drive(times(unit, factor), left(assembled), awake.pieces()), state, new boolean[model.pieces()]);
             double elastic = 0.5 * factor * movement;
             double energy = FIRST * elastic;
             double peak = factor;
@@ -166,21 +173,21 @@ public final class LoadPath {
                 if (stop.getAsBoolean()) {
                     throw new CancellationException("stopped");
                 }
-                told.accept(n);
-                Tried tried = attempt(state, state.onward(before, energy / last), energy);
+                told.accept(new Reached(n, steps.getLast().factor(), peak));
+                Tried tried = settle(state, state.onward(before, energy / last), energy);
                 for (int half = 0;
                         half < HALVINGS && !tried.settled(manner.tolerance()) && tried.end.isEmpty();
                         half++) {
                     energy *= 0.5;
-                    tried = attempt(state, state.onward(before, energy / last), energy);
+                    tried = settle(state, state.onward(before, energy / last), energy);
                 }
                 if (tried.u == null) {
                     ended = tried.end;
                     break;
                 }
-                SpreadModel.Driven now = model.drive(tried.u, left(assembled));
+                SpreadModel.Driven now = model.drive(tried.u, left(assembled), awake.pieces());
                 double next = tried.factor;
-                double moved = next * model.give() + dot(model.load(), tried.u);
+                double moved = awake.along(tried.u, next);
                 note(state, tried.state, now, next, moved);
                 SpreadAnswer.Step old = steps.getLast();
                 released += 0.5 * (old.factor() * moved - next * old.movement());
@@ -209,8 +216,74 @@ public final class LoadPath {
                         Math.max(most, FIRST * elastic),
                         tried.rounds <= QUICK ? 1.6 * energy : tried.rounds <= 2 * QUICK ? 1.2 * energy : energy);
             }
+        } finally {
+            awake.close();
         }
         return answer(state, steps, ended.isEmpty() ? manner.most() + " steps were made" : ended);
+    }
+
+    /** Tries a step until nothing that sleeps would have begun in it. */
+    private Tried settle(SpreadState from, SpreadState guess, double energy) {
+        Tried tried = attempt(from, guess, energy);
+        int rounds = tried.rounds;
+        while (!awake.whole()) {
+            if (tried.u == null) {
+                // What sleeps may carry on, or take the energy.
+                boolean[] all = new boolean[model.pieces()];
+                Arrays.fill(all, true);
+                rise(all);
+            } else {
+                awake.complete(tried.u, tried.factor);
+                int[] asleep = IntStream.range(0, model.pieces())
+                        .filter(p -> !awake.isAwake(p))
+                        .toArray();
+                SpreadModel.Driven driven = model.drive(tried.u, left(assembled), asleep);
+                if (!(largest(driven, from, asleep) >= 1)) {
+                    break;
+                }
+                boolean[] woken = new boolean[model.pieces()];
+                Arrays.stream(awake.pieces()).forEach(p -> woken[p] = true);
+                wake(driven, from, woken);
+            }
+            tried = attempt(from, tried.u == null ? guess : tried.state, energy);
+            rounds += tried.rounds;
+        }
+        return new Tried(tried.state, tried.u, tried.factor, tried.imbalance, rounds, tried.end);
+    }
+
+    /** Wakes what a field drives to a good part of its onset, and the pieces next to that. */
+    private void wake(SpreadModel.Driven driven, SpreadState state, boolean[] woken) {
+        BitSet near = new BitSet();
+        for (int p = 0; p < woken.length; p++) {
+            if (!woken[p] && largest(driven, state, new int[] {p}) >= RESTLESS) {
+                woken[p] = true;
+                Arrays.stream(model.nodesOf(p)).forEach(near::set);
+            }
+        }
+        for (int p = 0; p < woken.length; p++) {
+            woken[p] |= Arrays.stream(model.nodesOf(p)).anyMatch(near::get);
+        }
+        rise(woken);
+    }
+
+    private void rise(boolean[] woken) {
+        awake.close();
+        awake = Awake.of(model, woken, solver);
+        awake.assemble();
+    }
+
+    /** The largest ratio of what is looked at in some pieces. */
+    private double largest(SpreadModel.Driven driven, SpreadState state, int[] some) {
+        double most = 0;
+        for (int p : some) {
+            int last = p + 1 < model.pieces() ? model.first(p + 1) : follows.length;
+            for (int m = model.first(p); m < last; m++) {
+                if (follows[m] || ends[m]) {
+                    most = Math.max(most, state.driven(driven, m));
+                }
+            }
+        }
+        return most;
     }
 
     private Tried attempt(SpreadState from, SpreadState guess, double energy) {
@@ -230,7 +303,7 @@ public final class LoadPath {
                         return new Tried(now, u, factor, imbalance, round - 1, "");
                     }
                 }
-                unit = solve();
+                unit = awake.solve();
             } catch (SingularMatrixException e) {
                 return new Tried(from, null, 0, 0, round, "nothing carries the load any more");
             }
@@ -239,7 +312,7 @@ public final class LoadPath {
             for (int i = 0; i < at.length; i++) {
                 at[i] *= scale;
             }
-            SpreadModel.Driven driven = model.drive(at, left(assembled));
+            SpreadModel.Driven driven = model.drive(at, left(assembled), awake.pieces());
             double bar = from.reach(driven, ends);
             double found = from.factor(driven, follows, target);
             if (found >= bar) {
@@ -269,8 +342,8 @@ public final class LoadPath {
                 changed[p] |= assembled != null && left[m] != assembled.left(m);
             }
         }
-        stiffness = ConstrainedSystem.constrainInPlace(model.assemble(left, changed), fixed)
-                .matrix();
+        model.update(left, changed);
+        awake.assemble();
         assembled = state;
     }
 
@@ -282,43 +355,15 @@ public final class LoadPath {
         return left;
     }
 
-    /** The field of a unit load on the matrix assembled last. */
-    private double[] solve() {
-        double[] u = model.load().clone();
-        for (int i = 0; i < u.length; i++) {
-            u[i] = fixed[i] ? 0 : u[i];
-        }
-        try (Factorisation factorisation = analysis.factorise(stiffness)) {
-            factorisation.solveInPlace(u);
-        }
-        return u;
-    }
-
     /** Force out of balance over the load, both as lengths of vectors of forces. */
     private double imbalance(double[] u, double factor) {
-        double[] inner = stiffness.multiply(u);
-        double out = 0;
         double all = 0;
         for (int i = 0; i < u.length; i++) {
-            if (!fixed[i] && i % 6 < 3) {
-                double f = factor * model.load()[i];
-                out += (inner[i] - f) * (inner[i] - f);
-                all += f * f;
+            if (!model.fixed()[i] && i % 6 < 3) {
+                all += model.load()[i] * model.load()[i];
             }
         }
-        return Math.sqrt(out / all);
-    }
-
-    private double along(double[] unit) {
-        return model.give() + dot(model.load(), unit);
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
+        return awake.outOfBalance(u, factor) / (Math.abs(factor) * Math.sqrt(all));
     }
 
     private static double[] times(double[] a, double factor) {

@@ -66,7 +66,8 @@ public record Panel(
             fixed[6 * pusher + d] = d != 2;
         }
         load[6 * pusher + 2] = -1;
-        Surroundings around = new Surroundings(IntStream.range(0, n).toArray(), new double[0], load, 0, fixed);
+        Surroundings around =
+                new Surroundings(IntStream.range(0, n).toArray(), new int[0], new double[0], load, 0, fixed);
         return new SpreadModel(
                 shells,
                 new Laminate[] {laminate},

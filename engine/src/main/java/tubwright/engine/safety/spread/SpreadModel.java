@@ -15,10 +15,6 @@ import tubwright.engine.structure.ShellKernel;
 import tubwright.engine.structure.ShellWorkspace;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.Surroundings;
-import tubwright.numerics.Assembler;
-import tubwright.numerics.NodeGraph;
-import tubwright.numerics.SymmetricMatrix;
-import tubwright.numerics.SymmetricPattern;
 
 /**
  * Shells and bonds that give way, with all the rest condensed to a stiffness at their border. Every mechanism has one state an
@@ -39,15 +35,13 @@ public final class SpreadModel {
     private final boolean[] fixed;
     private final double give;
     private final double[] block;
-    private final Assembler assembler;
-    private final SymmetricPattern pattern;
-    private final int[] numbers;
+    private final int[][] pieceNodes;
+    private final int[] blockNodes;
     private final double[][] matrices;
     private final double[][] operators;
     private final double[][] weights;
     private final double[] areas;
     private final double[][] axesOf;
-    private final int[] cornerStart;
 
     /**
      * @param structure the shells with their elastic laminates
@@ -122,28 +116,15 @@ public final class SpreadModel {
             pieces.add(Arrays.stream(corners(e)).map(number::get).toArray());
         }
         this.bonds.forEach(b -> pieces.add(b.springs().nodes()));
-        boolean held = Arrays.stream(block).anyMatch(v -> v != 0);
-        if (held) {
-            pieces.add(Arrays.stream(surroundings.nodes()).map(number::get).toArray());
-        }
-        int[] from = new int[pieces.size() + 1];
-        for (int k = 0; k < pieces.size(); k++) {
-            from[k + 1] = from[k] + pieces.get(k).length;
-        }
-        numbers = pieces.stream().flatMapToInt(Arrays::stream).toArray();
-        pattern = NodeGraph.of(nodes.length, from, numbers).pattern(6);
-        assembler = new Assembler(pattern, from, numbers);
-        matrices = new double[pieces.size()][];
+        pieceNodes = pieces.toArray(int[][]::new);
+        blockNodes = Arrays.stream(surroundings.border()).map(number::get).toArray();
+        matrices = new double[pieceNodes.length][];
         operators = new double[elements.length][];
         weights = new double[elements.length][];
         areas = new double[elements.length];
         axesOf = new double[elements.length][];
-        cornerStart = from;
         ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
         IntStream.range(0, elements.length).parallel().forEach(k -> prepare(k, kernels.get()));
-        if (held) {
-            matrices[pieces.size() - 1] = block;
-        }
     }
 
     private int[] corners(int e) {
@@ -186,8 +167,29 @@ public final class SpreadModel {
         return give;
     }
 
-    SymmetricPattern pattern() {
-        return pattern;
+    /** Nodes of a piece, by their numbers in the model. */
+    int[] nodesOf(int piece) {
+        return pieceNodes[piece];
+    }
+
+    /** Stiffness of a piece as it was last brought up to date. */
+    double[] matrix(int piece) {
+        return matrices[piece];
+    }
+
+    /** Whether something outside the model holds it. */
+    boolean hasBlock() {
+        return blockNodes.length > 0;
+    }
+
+    /** Nodes that what is outside the model touches, by their numbers in the model. */
+    int[] blockNodes() {
+        return blockNodes;
+    }
+
+    /** Stiffness of what is outside the model between these. */
+    double[] block() {
+        return block;
     }
 
     /** The shells that give way, in the mesh's numbers. */
@@ -231,8 +233,8 @@ public final class SpreadModel {
         return laws[mesh.elementRegions()[elements[piece]]];
     }
 
-    /** Assembles the stiffness; pieces that have not changed since the last time keep theirs. */
-    SymmetricMatrix assemble(double[] left, boolean[] changed) {
+    /** Brings the stiffness of pieces that have changed since the last time up to date. */
+    void update(double[] left, boolean[] changed) {
         ThreadLocal<ShellKernel> kernels = ThreadLocal.withInitial(() -> new ShellKernel(structure));
         IntStream.range(0, elements.length).parallel().filter(k -> changed[k]).forEach(k -> {
             ShellWorkspace w = kernels.get().strainPoints(elements[k]);
@@ -250,7 +252,6 @@ public final class SpreadModel {
                 bonds.get(b).springs().matrix(left[start[k]], matrices[k], 0);
             }
         }
-        return assembler.assemble(matrices);
     }
 
     /** Number of pieces that have a state. */
@@ -268,10 +269,11 @@ public final class SpreadModel {
      */
     record Driven(double[] ratio, double[] onset, double[] capacity, boolean[] tension) {}
 
-    Driven drive(double[] u, double[] left) {
+    /** Of some pieces; nothing drives the others. */
+    Driven drive(double[] u, double[] left, int[] some) {
         int all = mechanisms();
         Driven driven = new Driven(new double[all], new double[all], new double[all], new boolean[all]);
-        IntStream.range(0, pieces()).parallel().forEach(k -> {
+        Arrays.stream(some).parallel().forEach(k -> {
             if (k < elements.length) {
                 shell(k, u, left, driven);
             } else {
@@ -288,7 +290,7 @@ public final class SpreadModel {
         double[] own = new double[24];
         int corners = mesh.cornerCount(elements[k]);
         for (int c = 0; c < corners; c++) {
-            System.arraycopy(u, 6 * piece(k, c), own, 6 * c, 6);
+            System.arraycopy(u, 6 * pieceNodes[k][c], own, 6 * c, 6);
         }
         int n = 6 * corners;
         double[] strains = new double[STRAINS];
@@ -315,11 +317,6 @@ public final class SpreadModel {
                 into.capacity[at] = capacity(k, m, drive);
             }
         }
-    }
-
-    /** Place of a corner of an element among the model's own nodes. */
-    private int piece(int k, int corner) {
-        return numbers[cornerStart[k] + corner];
     }
 
     private double capacity(int k, int m, SectionLaw.Drive drive) {

@@ -117,6 +117,12 @@ final class SpreadState {
         return driven.tension()[m] == opened[m] ? ratio * Math.sqrt(driven.onset()[m] / onset[m]) : ratio * sharper[m];
     }
 
+    /** How far a field drives a mechanism, by its ratio alone where nothing is known of its energy. */
+    double driven(SpreadModel.Driven driven, int m) {
+        double drive = drive(driven, m);
+        return Double.isNaN(drive) ? driven.ratio()[m] : drive;
+    }
+
     /** Factor on the ratio that lowers the strength of an element too large for its energy. */
     static double sharper(double onset, double capacity) {
         return capacity < STEEPEST * onset ? Math.sqrt(STEEPEST * onset / capacity) : 1;
@@ -233,8 +239,7 @@ final class SpreadState {
         double least = Double.POSITIVE_INFINITY;
         for (int m = 0; m < kappa.length; m++) {
             if (chosen[m] && driven.ratio()[m] > 0 && !(begun(m) && kappa[m] >= last[m])) {
-                double drive = drive(driven, m);
-                least = Math.min(least, kappa[m] / (Double.isNaN(drive) ? driven.ratio()[m] : drive));
+                least = Math.min(least, kappa[m] / driven(driven, m));
             }
         }
         return least;

@@ -114,7 +114,7 @@ class HoledPlateTest {
                 Energies.NONE,
                 IntStream.range(0, mesh.elementCount()).toArray(),
                 List.of(),
-                new Surroundings(IntStream.range(0, n).toArray(), new double[0], load, 0, fixed));
+                new Surroundings(IntStream.range(0, n).toArray(), new int[0], new double[0], load, 0, fixed));
         SpreadAnswer answer = LoadPath.of(model, MANNER, Solvers.pureJava(), k -> {}, () -> false);
         // Of a plate so narrow a hole costs a little more than of a wide one (Heywood's factor, from memory).
         double share = 1 / HALF;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -27,6 +28,7 @@ import tubwright.engine.structure.StaticSolver;
 import tubwright.engine.structure.StepTimes;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
+import tubwright.engine.structure.Surroundings;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
 
@@ -83,6 +85,51 @@ class NeighbourhoodTest {
                 near.model(), new LoadPath.Manner(3, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
         SpreadAnswer.Step first = answer.steps().get(1);
         assertEquals(2 * whole.work(), first.movement() / first.factor(), 1e-7 * whole.work());
+    }
+
+    /** What sleeps is condensed, not left out: it makes no difference how much of a place is awake. */
+    @Test
+    void aPlaceMovesTheSameHoweverMuchOfItSleeps() throws IOException {
+        Tub tub = tub();
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.1)).with(tub.fittings());
+        String hardpoint = structure.hardpoints().getFirst().name();
+        int[] patch = new Patches(structure).at(hardpoint, 0.6).elements();
+        SpreadModel model = Neighbourhood.of(tub, structure, patch, new int[0], load(tub), ASSUMED, Solvers.best())
+                .model();
+        double[] whole = new double[model.mechanisms()];
+        Arrays.fill(whole, 1);
+        boolean[] changed = new boolean[model.pieces()];
+        Arrays.fill(changed, true);
+        model.update(whole, changed);
+        boolean[] some = new boolean[model.pieces()];
+        some[model.pieces() / 2] = true;
+        try (Awake all = Awake.all(model, Solvers.best());
+                Awake one = Awake.of(model, some, Solvers.best())) {
+            assertTrue(all.whole() && !one.whole());
+            all.assemble();
+            one.assemble();
+            double[] expected = all.solve();
+            double[] found = one.solve();
+            assertEquals(all.along(expected, 1), one.along(found, 1), 1e-8 * all.along(expected, 1));
+            one.complete(found, 1);
+            double most = Arrays.stream(expected).map(Math::abs).max().orElseThrow();
+            for (int i = 0; i < found.length; i++) {
+                assertEquals(expected[i], found[i], 1e-8 * most);
+            }
+        }
+    }
+
+    /** Weight and inertia load every node; what the rest holds is the border alone. */
+    @Test
+    void theRestHoldsNoMoreThanTheBorder() throws IOException {
+        Tub tub = tub();
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.1)).with(tub.fittings());
+        int[] patch = new Patches(structure)
+                .at(structure.hardpoints().getFirst().name(), 0.6)
+                .elements();
+        Surroundings around = Surroundings.of(structure, patch, List.of(), new int[0], load(tub), Solvers.best());
+        assertTrue(around.nodes().length > around.border().length);
+        assertEquals(36 * around.border().length * around.border().length, around.stiffness().length);
     }
 
     @Test

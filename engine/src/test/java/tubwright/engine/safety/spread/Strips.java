@@ -72,6 +72,6 @@ final class Strips {
                 energies,
                 IntStream.range(0, mesh.elementCount()).toArray(),
                 List.of(),
-                new Surroundings(IntStream.range(0, n).toArray(), new double[0], load, 0, fixed));
+                new Surroundings(IntStream.range(0, n).toArray(), new int[0], new double[0], load, 0, fixed));
     }
 }

@@ -158,7 +158,7 @@ class UnzippingTest {
                 Energies.NONE,
                 IntStream.range(0, mesh.elementCount()).toArray(),
                 bonds,
-                new Surroundings(IntStream.range(0, n).toArray(), new double[0], loads, 0, fixed));
+                new Surroundings(IntStream.range(0, n).toArray(), new int[0], new double[0], loads, 0, fixed));
         return LoadPath.of(
                 model, new LoadPath.Manner(most, 0.05, 1e-3, 0.04), Solvers.pureJava(), k -> {}, () -> false);
     }

@@ -13,13 +13,15 @@ import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Factorisation;
 import tubwright.numerics.SingularMatrixException;
+import tubwright.numerics.SmallDense;
 import tubwright.numerics.SymmetricMatrix;
 import tubwright.numerics.eigen.CriticalFactors;
 import tubwright.numerics.eigen.EigenException;
 
 /**
  * Load cases solved anew with elements torn out, and how far each is from buckling: (K′ + λ K_G′) φ = 0 with the geometric
- * stiffness of the load gone round the hole. Loads on what is gone act no more; a case that loses some and is not held is left out.
+ * stiffness of the load gone round the hole. Loads on what is gone act no more; a free body finds a new balance with the inertia of
+ * what is left.
  *
  * @param cases one a case, in their order; those that could not be solved are left out
  * @param lost names of hardpoints that lose some of their bed
@@ -68,13 +70,14 @@ public record TornCases(List<OneCase> cases, List<String> lost) {
                 try (Factorisation factor = analysis.factorise(k)) {
                     for (Case each : group) {
                         double[] u = CaseLoads.loads(structure, each, mass);
-                        boolean cut = false;
-                        for (int i = 0; i < u.length; i++) {
-                            cut |= dead[i] && u[i] != 0;
-                            u[i] = fixed[i] ? 0 : u[i];
-                        }
-                        if (factor.negativePivots() > 0 || cut && each.hold().isEmpty()) {
+                        if (factor.negativePivots() > 0) {
                             continue;
+                        }
+                        if (each instanceof Case.Loads l && l.free()) {
+                            balance(mass.motions(), dead, u);
+                        }
+                        for (int i = 0; i < u.length; i++) {
+                            u[i] = fixed[i] ? 0 : u[i];
                         }
                         factor.solveInPlace(u);
                         SymmetricMatrix g = assembly.geometricStiffness(u);
@@ -94,6 +97,30 @@ public record TornCases(List<OneCase> cases, List<String> lost) {
                 .forEach(p -> lost.add(p.name()));
         return new TornCases(
                 cases.stream().filter(answers::containsKey).map(answers::get).toList(), List.copyOf(lost));
+    }
+
+    /** A free body that has lost something, if only the inertia of what is gone, finds a new balance with the inertia of the rest. */
+    private static void balance(RigidMotions whole, boolean[] dead, double[] load) {
+        double[][] left = new double[6][6];
+        double[] lost = new double[6];
+        for (int i = 0; i < load.length; i++) {
+            for (int j = 0; j < 6; j++) {
+                double motion = whole.motions().get(j)[i];
+                lost[j] += dead[i] ? motion * load[i] : 0;
+                for (int k = 0; k < 6; k++) {
+                    left[j][k] += dead[i] ? 0 : motion * whole.momenta()[k][i];
+                }
+            }
+        }
+        if (Arrays.stream(lost).allMatch(v -> v == 0)) {
+            return;
+        }
+        SmallDense.solve(left, new double[][] {lost});
+        for (int i = 0; i < load.length; i++) {
+            for (int k = 0; k < 6 && !dead[i]; k++) {
+                load[i] += lost[k] * whole.momenta()[k][i];
+            }
+        }
     }
 
     private static double lowest(SymmetricMatrix k, SymmetricMatrix g, Analysis analysis, Factorisation factor) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.mesh.Mesh;
+import tubwright.numerics.SmallDense;
 import tubwright.numerics.SymmetricMatrix;
 import tubwright.numerics.solver.Solvers;
 
@@ -75,6 +76,60 @@ class TearingTest {
                 .getFirst()
                 .buckling();
         assertTrue(torn.buckling() < sound, torn.buckling() + " with the hole, " + sound + " without");
+    }
+
+    /** Every node has weight, so that a hole with a node inside it always takes some load of a free body away. */
+    @Test
+    void aFreeTubThatLosesOnlyWeightFindsANewBalanceAndStillBuckles() {
+        int[] hole = {16 * 4 + 3, 16 * 4 + 4, 16 * 5 + 3, 16 * 5 + 4};
+        Torn torn = tearing.tear(hole);
+        double[] none = new double[3];
+        Case.Loads thrown = new Case.Loads(
+                "thrown",
+                List.of(),
+                List.of(
+                        new Case.Force("front 1", new double[] {100, 200, -900}, none),
+                        new Case.Force("rear 2", new double[] {0, 50, 700}, none)),
+                List.of(),
+                none,
+                List.of(),
+                "",
+                List.of());
+        TornCases.OneCase found = TornCases.of(whole, List.of(thrown), hole, Solvers.pureJava())
+                .cases()
+                .getFirst();
+        assertTrue(found.buckling() > 0 && Double.isFinite(found.buckling()));
+        // What the rest feels beyond its old loads is the inertia of a rigid motion, at the held insert too: no
+        // reaction.
+        double[] felt = stiffness.multiply(found.displacements());
+        double[] load = CaseLoads.loads(whole, thrown);
+        boolean[] dead = new boolean[felt.length];
+        for (int i = 0; i < torn.dead().length; i++) {
+            int row = 6 * torn.nodes()[i / 6] + i % 6;
+            dead[row] = torn.dead()[i];
+            for (int j = 0; j < torn.dead().length; j++) {
+                felt[row] -= torn.stiffness()[i][j] * found.displacements()[6 * torn.nodes()[j / 6] + j % 6];
+            }
+        }
+        RigidMotions motions = new OwnMass(whole).motions();
+        double[][] inertia = new double[6][6];
+        double[][] more = new double[1][6];
+        for (int i = 0; i < felt.length; i++) {
+            for (int j = 0; j < 6 && !dead[i]; j++) {
+                more[0][j] += motions.motions().get(j)[i] * (felt[i] - load[i]);
+                for (int k = 0; k < 6; k++) {
+                    inertia[j][k] += motions.motions().get(j)[i] * motions.momenta()[k][i];
+                }
+            }
+        }
+        SmallDense.solve(inertia, more);
+        for (int i = 0; i < felt.length; i++) {
+            double rigid = load[i];
+            for (int k = 0; k < 6; k++) {
+                rigid += more[0][k] * motions.momenta()[k][i];
+            }
+            assertEquals(dead[i] ? 0 : rigid, dead[i] ? 0 : felt[i], 1e-4);
+        }
     }
 
     /** K of the whole less K of the same tube without them. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import tubwright.engine.design.Design;
 import tubwright.engine.response.MassRollUp;
 import tubwright.engine.response.Study;
@@ -67,13 +68,19 @@ final class StudyComparison {
             points.add(blueprint.point(List.of(dash(i, count))));
         }
         StudyClock.run(job, points.subList(0, Math.min(6, count)), new LocalCores()); // warms up
-        double bare = Parallel.alone(() -> bare(design.asDesigned().tub(), size, Math.max(4, count / 10)));
+        // The same shapes, since not all meshes are equally hard to solve; read before the clock starts.
+        List<Tub> tubs = IntStream.range(0, Math.clamp(count / 10, 1, 10))
+                .map(i -> i * Math.max(1, count / 10))
+                .mapToObj(i ->
+                        blueprint.design(points.get(i).patches()).asDesigned().tub())
+                .toList();
+        double bare = Parallel.alone(() -> bare(tubs, size));
         List<StudyReport.Line> lines = new ArrayList<>();
         for (int workers = 1; workers <= Parallel.threads(); workers++) {
             lines.add(new StudyReport.Line(
                     "threads here", workers, count, StudyClock.run(job, points, new LocalCores(workers))));
         }
-        bare = (bare + Parallel.alone(() -> bare(design.asDesigned().tub(), size, Math.max(4, count / 10)))) / 2;
+        bare = (bare + Parallel.alone(() -> bare(tubs, size))) / 2;
         if (arguments.length > 4) {
             lines.addAll(onACluster(Path.of(arguments[4]), job, points));
         }
@@ -121,12 +128,12 @@ final class StudyComparison {
         return lines;
     }
 
-    /** Mesh, structure, solution, stiffness and mass of a tub that was read already, s. */
-    private static double bare(Tub tub, double size, int times) {
-        List<Case> cases =
-                tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
+    /** Mesh, structure, solution, stiffness and mass of a tub that was read already, on average, s. */
+    private static double bare(List<Tub> tubs, double size) {
         long start = System.nanoTime();
-        for (int i = 0; i < times; i++) {
+        for (Tub tub : tubs) {
+            List<Case> cases =
+                    tub.cases().stream().filter(c -> !(c instanceof Case.Loads)).toList();
             Structure structure = Structure.of(tub, Study.mesh(tub, size > 0 ? size : tub.meshSize()));
             var solved = StaticSolver.solve(structure, cases, Solvers.best(), new StepTimes());
             if (!(Study.stiffness(structure, solved.getFirst())
@@ -135,7 +142,7 @@ final class StudyComparison {
                 throw new IllegalStateException("no stiffness");
             }
         }
-        return ClockedSolver.since(start) / times;
+        return ClockedSolver.since(start) / tubs.size();
     }
 
     /** To lay out a point and find its key, on one core, s. */

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import tubwright.engine.design.text.Binder;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.design.text.Faults;
@@ -26,10 +28,16 @@ public final class RuleSetReader {
     /** The shipped sets, by name. */
     public static final List<String> SHIPPED = List.of("student structural 2026", "junior single-seater 2014");
 
+    private static final ConcurrentMap<String, RuleSet> READ = new ConcurrentHashMap<>();
+
     private RuleSetReader() {}
 
-    /** A shipped set. */
+    /** A shipped set, read once. */
     public static RuleSet shipped(String name) {
+        return READ.computeIfAbsent(name, RuleSetReader::fromShelf);
+    }
+
+    private static RuleSet fromShelf(String name) {
         String file = name.replace(' ', '-') + ".yaml";
         try (InputStream in = RuleSetReader.class.getResourceAsStream("/tubwright/rules/" + file)) {
             if (in == null) {

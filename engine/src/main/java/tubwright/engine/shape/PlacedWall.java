@@ -14,6 +14,9 @@ import tubwright.engine.shape.ShapeException.Subject;
 public final class PlacedWall {
     private static final int ROWS = 2000;
 
+    /** Steps along a line of the panel, as far apart as what of a section may be missed. */
+    private static final int SAMPLES = 64;
+
     private final TubShape shape;
     private final Wall wall;
     private final boolean left;
@@ -224,11 +227,10 @@ public final class PlacedWall {
         double from = across() ? 0 : bounds[2];
         double to = across() ? bounds[1] : bounds[3];
         double sum = 0;
-        int n = 64;
         double before = inside(s, p, from);
-        for (int j = 0; j < n; j++) {
-            double q0 = from + (to - from) * j / n;
-            double q1 = from + (to - from) * (j + 1) / n;
+        for (int j = 0; j < SAMPLES; j++) {
+            double q0 = from + (to - from) * j / SAMPLES;
+            double q1 = from + (to - from) * (j + 1) / SAMPLES;
             double now = inside(s, p, q1);
             if (before <= 0 && now <= 0) {
                 sum += q1 - q0;
@@ -250,6 +252,26 @@ public final class PlacedWall {
         return across() ? 2 * sum : sum;
     }
 
+    /** Whether that line meets the panel: whether {@link #chord} is greater than zero, without its length. */
+    private boolean meets(double at) {
+        double[] p = across() ? position(0, at) : position(at, 0);
+        if (p[0] < shape.front() - 1e-9 || p[0] > shape.rear() + 1e-9) {
+            return false;
+        }
+        Section s = shape.section(Math.clamp(p[0], shape.front(), shape.rear()));
+        double from = across() ? 0 : bounds[2];
+        double to = across() ? bounds[1] : bounds[3];
+        if (across() && s.clear(p[2])) {
+            return false;
+        }
+        for (int j = 0; j <= SAMPLES; j++) {
+            if (inside(s, p, from + (to - from) * j / SAMPLES) <= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private double inside(Section s, double[] p, double q) {
         return across() ? s.distance(q, p[2]) : s.distance(origin[1], q);
     }
@@ -263,7 +285,7 @@ public final class PlacedWall {
         int mid = -1;
         boolean[] some = new boolean[n + 1];
         for (int i = 0; i <= n; i++) {
-            some[i] = chord(from + (to - from) * i / n) > 0;
+            some[i] = meets(from + (to - from) * i / n);
             if (some[i] && (mid < 0 || Math.abs(2 * i - n) < Math.abs(2 * mid - n))) {
                 mid = i;
             }
@@ -312,17 +334,19 @@ public final class PlacedWall {
         double reach = bounds[1];
         double widest = 0;
         int n = 200;
-        for (int i = 0; i <= n; i++) {
+        for (int k = 0; k <= n; k++) {
+            int i = (k + n / 2) % (n + 1); // from the middle, which is likely wide
             double[] p = position(0, bounds[2] + (bounds[3] - bounds[2]) * i / n);
             Section s = shape.section(Math.clamp(p[0], shape.front(), shape.rear()));
             double inside = 0;
-            for (int j = 100; j > 0 && inside == 0; j--) {
+            // Rows narrower than the widest so far, soon one in the middle, do not count: no need to see how narrow.
+            for (int j = 100; inside == 0 && reach * j / 100 > widest - reach / 100 && j > 0; j--) {
                 if (s.distance(reach * j / 100, p[2]) <= 0) {
                     inside = reach * j / 100;
                 }
             }
             double outside = inside + reach / 100;
-            if (inside > widest - reach / 100) {
+            if (inside > widest || inside > widest - reach / 100 && s.distance(Math.nextUp(widest), p[2]) <= 0) {
                 for (int it = 0; it < 50; it++) {
                     double m = (inside + outside) / 2;
                     if (s.distance(m, p[2]) <= 0) {
@@ -349,7 +373,7 @@ public final class PlacedWall {
         double hi = inside;
         for (int i = 0; i < 50; i++) {
             double m = (lo + hi) / 2;
-            if (chord(m) > 0) {
+            if (meets(m)) {
                 hi = m;
             } else {
                 lo = m;

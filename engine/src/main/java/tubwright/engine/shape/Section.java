@@ -321,9 +321,13 @@ public final class Section {
             double mz = z[k] - cz;
             double qy = u - cy;
             double qz = pz - cz;
+            double towards = qy * my + qz * mz;
+            if (towards < -1e-15) {
+                continue; // behind the arc, as most points are: no roots, no cosine
+            }
             double m = Math.sqrt(my * my + mz * mz);
             double q = Math.sqrt(qy * qy + qz * qz);
-            if (q > 0 && qy * my + qz * mz >= q * m * Math.cos(Math.abs(turn[k]) / 2) - 1e-15) {
+            if (q > 0 && towards >= q * m * Math.cos(Math.abs(turn[k]) / 2) - 1e-15) {
                 best = Math.min(best, Math.abs(q - radius[k]));
                 if (!decided && q > radius[k] && inCap(k, sign, u, pz)) {
                     capped = sign < 0;
@@ -332,6 +336,17 @@ public final class Section {
             }
         }
         return capped ? -best : best;
+    }
+
+    /** Whether a height lies above or below all corners, so that nothing at that height is inside. */
+    boolean clear(double height) {
+        boolean above = true;
+        boolean below = true;
+        for (double corner : z) {
+            above &= height > corner;
+            below &= height < corner;
+        }
+        return above || below;
     }
 
     private boolean inCap(int k, double sign, double py, double pz) {

@@ -22,6 +22,21 @@ import tubwright.engine.quantity.NearestName;
  * the place of the record.
  */
 public final class Binder {
+    private static final ClassValue<Constructor<?>> CONSTRUCTORS = new ClassValue<>() {
+        @Override
+        protected Constructor<?> computeValue(Class<?> type) {
+            try {
+                Constructor<?> constructor = type.getDeclaredConstructor(Arrays.stream(type.getRecordComponents())
+                        .map(RecordComponent::getType)
+                        .toArray(Class<?>[]::new));
+                constructor.setAccessible(true);
+                return constructor;
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException("cannot build " + type, e);
+            }
+        }
+    };
+
     private Binder() {}
 
     /**
@@ -43,15 +58,14 @@ public final class Binder {
         Faults faults = new Faults();
         List<Key> keys = Key.of(type);
         refuseUnknown(mapping, keys, type, faults);
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] values = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            RecordComponent component = components[i];
-            if (component.getType() == Place.class) {
+        List<Key> all = Key.all(type);
+        Object[] values = new Object[all.size()];
+        for (int i = 0; i < values.length; i++) {
+            Key key = all.get(i);
+            if (key.isPlace()) {
                 values[i] = mapping.place();
                 continue;
             }
-            Key key = new Key(Key.words(component.getName()), component);
             if (key.required() && misspelt(mapping, key, keys)) {
                 continue; // told as an unknown key, with this one suggested
             }
@@ -80,12 +94,14 @@ public final class Binder {
 
     /** True if a key that is missing stands in the mapping under a name that is nearly its own. */
     private static boolean misspelt(Tree.Mapping mapping, Key key, List<Key> keys) {
+        if (mapping.get(key.word()).isPresent()) {
+            return false;
+        }
         List<String> words = keys.stream().map(Key::word).toList();
-        return mapping.get(key.word()).isEmpty()
-                && mapping.entries().stream()
-                        .map(e -> e.key().text())
-                        .filter(w -> !words.contains(w))
-                        .anyMatch(w -> NearestName.of(w, words).equals(Optional.of(key.word())));
+        return mapping.entries().stream()
+                .map(e -> e.key().text())
+                .filter(w -> !words.contains(w))
+                .anyMatch(w -> NearestName.of(w, words).equals(Optional.of(key.word())));
     }
 
     private static String words(List<Key> keys) {
@@ -286,12 +302,7 @@ public final class Binder {
 
     private static Object construct(Class<?> type, Object[] values) {
         try {
-            Class<?>[] types = Arrays.stream(type.getRecordComponents())
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
-            Constructor<?> constructor = type.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
-            return constructor.newInstance(values);
+            return CONSTRUCTORS.get(type).newInstance(values);
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;

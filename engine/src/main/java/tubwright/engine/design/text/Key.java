@@ -16,12 +16,36 @@ import java.util.Optional;
  * @param component the record component
  */
 public record Key(String word, RecordComponent component) {
+    /** Looked up once: Java parses annotations anew for every new list of components. */
+    private static final ClassValue<List<Key>> ALL = new ClassValue<>() {
+        @Override
+        protected List<Key> computeValue(Class<?> record) {
+            return Arrays.stream(record.getRecordComponents())
+                    .map(c -> new Key(words(c.getName()), c))
+                    .toList();
+        }
+    };
+
+    private static final ClassValue<List<Key>> WRITTEN = new ClassValue<>() {
+        @Override
+        protected List<Key> computeValue(Class<?> record) {
+            return all(record).stream().filter(k -> !k.isPlace()).toList();
+        }
+    };
+
     /** The keys of a record, in order; components that hold the place of the record are not keys. */
     public static List<Key> of(Class<?> record) {
-        return Arrays.stream(record.getRecordComponents())
-                .filter(c -> c.getType() != Place.class)
-                .map(c -> new Key(words(c.getName()), c))
-                .toList();
+        return WRITTEN.get(record);
+    }
+
+    /** All components of a record, in order. */
+    static List<Key> all(Class<?> record) {
+        return ALL.get(record);
+    }
+
+    /** Whether this is no key but takes the place of the record. */
+    boolean isPlace() {
+        return component.getType() == Place.class;
     }
 
     /** What a record stands for, from its class: {@code bonded joint} for {@code BondedJointText}. */

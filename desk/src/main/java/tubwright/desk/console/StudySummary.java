@@ -50,7 +50,7 @@ public final class StudySummary {
             lines.add(reasons.values().stream().mapToInt(Integer::intValue).sum() + " designs are no tub:");
             reasons.entrySet().stream()
                     .limit(MOST_REASONS)
-                    .forEach(e -> lines.addAll(Wrap.lines(e.getValue() + " times: " + e.getKey(), "  ", WIDTH)));
+                    .forEach(e -> lines.addAll(Wrap.lines(times(e.getValue()) + ": " + e.getKey(), "  ", WIDTH)));
         }
         if (!answer.findings().complete()) {
             lines.add("");
@@ -138,5 +138,9 @@ public final class StudySummary {
         if (!variant.front().isEmpty()) {
             lines.add("  " + variant.front().size() + " designs that nothing beats, all computed whole");
         }
+    }
+
+    private static String times(int count) {
+        return count == 1 ? "once" : count == 2 ? "twice" : count + " times";
     }
 }

@@ -6,6 +6,7 @@ import static tubwright.desk.text.Figures.percent;
 import static tubwright.desk.text.Figures.significant;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import tubwright.desk.answer.StudyAnswer;
@@ -35,7 +36,8 @@ public final class StudyPage {
         sections.add(new Section(
                 "What was found",
                 StudyPanels.suits(answer)
-                        ? "Lines join designs that were computed whole. Thin lines are laid up anew at every point."
+                        ? "Lines join designs that were computed whole. Thin lines are laid up anew at every point; one"
+                                + " without points, close below a lightest mass, is the mass that no layup can beat."
                         : "Every design is a line across what was varied and what was read.",
                 answer.plan().variations().isEmpty()
                         ? ""
@@ -136,6 +138,9 @@ public final class StudyPage {
         for (Findings.OfVariant variant : answer.findings().variants()) {
             for (Findings.Between between : variant.between()) {
                 Reading reading = reading(answer, between.reading());
+                if (between.error() == 0 && Arrays.stream(between.slopes()).allMatch(s -> s == 0)) {
+                    continue; // the same everywhere, as the plies of a tub of sheet
+                }
                 rows.append("<tr><td>").append(Html.escape(variant.variant())).append("</td><td>");
                 rows.append(Html.escape(reading.heading())).append("</td>");
                 for (int d = 0; d < variations.size(); d++) {
@@ -203,7 +208,7 @@ public final class StudyPage {
         List<String> names = new ArrayList<>(List.of("variant", "point"));
         variations.forEach(v -> names.add(StudyAnswer.heading(v)));
         columns.forEach(c -> names.add(c.heading()));
-        StringBuilder rows = new StringBuilder(head(names));
+        StringBuilder rows = new StringBuilder("<div class=\"wide\">").append(head(names));
         for (int v = 0; v < answer.findings().variants().size(); v++) {
             Findings.OfVariant variant = answer.findings().variants().get(v);
             for (int p = 0; p < Math.min(MOST_ROWS, variant.points().size()); p++) {
@@ -222,6 +227,6 @@ public final class StudyPage {
                 rows.append("</tr>");
             }
         }
-        return rows.append("</tbody></table>").toString();
+        return rows.append("</tbody></table></div>").toString();
     }
 }

@@ -6,22 +6,23 @@ import static tubwright.desk.text.Figures.fixed;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import tubwright.desk.answer.StudyAnswer;
 import tubwright.fleet.findings.Findings;
 import tubwright.fleet.plan.Variation;
 
-/** What a study of one number found: panels one above the other over that number, one for each unit. */
+/** What a study of one number found: panels one above the other over that number, one for each unit and size of numbers. */
 final class StudyPanels {
     private static final double WIDTH = 860;
     private static final double LEFT = 70;
-    private static final double RIGHT = 600;
+    private static final double RIGHT = 490;
     private static final double PANEL = 200;
     private static final double GAP = 46;
     private static final int LOOKS = 4;
+
+    /** Numbers of one unit further apart than this have panels of their own: enclosed area beside area of plies. */
+    private static final double APART = 20;
 
     private StudyPanels() {}
 
@@ -32,14 +33,7 @@ final class StudyPanels {
     }
 
     static String draw(StudyAnswer answer) {
-        Map<String, List<StudyAnswer.Column>> panels = new LinkedHashMap<>();
-        answer.columns()
-                .forEach(c ->
-                        panels.computeIfAbsent(c.unit(), _ -> new ArrayList<>()).add(c));
-        panels.values()
-                .removeIf(columns -> columns.stream()
-                        .flatMapToDouble(c -> c.byVariant().stream().flatMapToDouble(Arrays::stream))
-                        .noneMatch(Double::isFinite));
+        List<List<StudyAnswer.Column>> panels = panels(answer.columns());
         Variation variation = answer.plan().variations().getFirst();
         double[] ends = answer.findings().variants().stream()
                 .flatMap(v -> v.points().stream())
@@ -54,24 +48,61 @@ final class StudyPanels {
         double height = panels.size() * (PANEL + GAP) + 40;
         Svg svg = new Svg(WIDTH, height, answer.plan().name() + ": what was read against " + variation.name());
         double top = 20;
-        for (Map.Entry<String, List<StudyAnswer.Column>> each : panels.entrySet()) {
-            panel(svg, answer, across, each.getKey(), each.getValue(), top);
+        for (List<StudyAnswer.Column> each : panels) {
+            panel(svg, answer, across, each, top);
             top += PANEL + GAP;
         }
         svg.text("axis middle", (LEFT + RIGHT) / 2, top - GAP + 40, StudyAnswer.heading(variation));
         return svg.done();
     }
 
-    private static void panel(
-            Svg svg, StudyAnswer answer, Axis across, String unit, List<StudyAnswer.Column> columns, double top) {
+    private static List<List<StudyAnswer.Column>> panels(List<StudyAnswer.Column> columns) {
+        List<List<StudyAnswer.Column>> panels = new ArrayList<>();
+        for (StudyAnswer.Column column : columns) {
+            double most = most(column);
+            if (most == 0) {
+                continue;
+            }
+            panels.stream()
+                    .filter(p -> p.getFirst().unit().equals(column.unit()))
+                    .filter(p -> Math.max(most, most(p.getFirst())) < APART * Math.min(most, most(p.getFirst())))
+                    .findFirst()
+                    .orElseGet(() -> {
+                        panels.add(new ArrayList<>());
+                        return panels.getLast();
+                    })
+                    .add(column);
+        }
+        return panels;
+    }
+
+    /** The largest number of a column, whatever its sign; 0 where there is none. */
+    private static double most(StudyAnswer.Column column) {
+        return column.byVariant().stream().mapToDouble(StudyPanels::most).max().orElse(0);
+    }
+
+    private static double most(double[] values) {
+        return Arrays.stream(values)
+                .filter(Double::isFinite)
+                .map(Math::abs)
+                .max()
+                .orElse(0);
+    }
+
+    private static void panel(Svg svg, StudyAnswer answer, Axis across, List<StudyAnswer.Column> columns, double top) {
+        String unit = columns.getFirst().unit();
+        // A line of nothing but noughts, as of the plies of a tub of sheet, is not drawn.
         double[] all = columns.stream()
-                .flatMapToDouble(c -> c.byVariant().stream().flatMapToDouble(Arrays::stream))
+                .flatMap(c -> c.byVariant().stream())
+                .filter(values -> most(values) > 0)
+                .flatMapToDouble(Arrays::stream)
                 .filter(Double::isFinite)
                 .toArray();
         double low = Arrays.stream(all).min().orElseThrow();
         double high = Arrays.stream(all).max().orElseThrow();
         double margin = 0.06 * Math.max(high - low, 1e-6 * Math.abs(high) + 1e-12);
-        Axis up = Axis.round(low - margin, high + margin, top + PANEL, top, 4);
+        double floor = low < 0 ? low - margin : Math.max(0, low - margin);
+        Axis up = Axis.round(floor, high + margin, top + PANEL, top, 4);
         for (double tick : up.ticks(4)) {
             svg.line("grid", LEFT, up.at(tick), RIGHT, up.at(tick));
             svg.text("figure end", LEFT - 8, up.at(tick) + 4, fixed(tick, up.decimals(4), NARROW_SPACE));
@@ -85,6 +116,9 @@ final class StudyPanels {
         List<double[]> names = new ArrayList<>();
         for (StudyAnswer.Column column : columns) {
             for (int v = 0; v < variants.size(); v++) {
+                if (most(column.byVariant().get(v)) == 0) {
+                    continue;
+                }
                 boolean bound = column.name().startsWith("bound");
                 String look = "s" + (variants.size() > 1 ? v % LOOKS : columns.indexOf(column) % LOOKS);
                 boolean second = variants.size() > 1 && columns.indexOf(column) > 0;
@@ -92,7 +126,9 @@ final class StudyPanels {
                 String words = variants.size() > 1
                         ? column.name() + ", " + variants.get(v).variant()
                         : column.name();
-                name(svg, up, column.byVariant().get(v), names, look, words);
+                if (!bound) { // it lies so close below its mass that the two names would cover each other
+                    name(svg, up, column.byVariant().get(v), names, look, words);
+                }
             }
         }
     }

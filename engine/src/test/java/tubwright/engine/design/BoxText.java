@@ -37,6 +37,36 @@ public final class BoxText {
         return shape(width, height, length) + "    middle: {station: %d mm}\n".formatted(length / 2);
     }
 
+    /**
+     * Name and shape of a straight box 300 mm wide, 200 mm high and 500 mm long whose flanks end in corners of radius 60 mm:
+     * it unrolls, so that sizes and areas are known. Strips floor, flank and deck; no walls, which may follow.
+     */
+    public static String rounded() {
+        return """
+                tub: box
+                shape:
+                  loft: ruled
+                  strips: [floor, flank, deck]
+                  frames:
+                    - station: 0 mm
+                      outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
+                      radii: 0, 60, 60, 0 mm
+                    - station: 500 mm
+                      outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
+                      radii: 0, 60, 60, 0 mm
+                """;
+    }
+
+    /** Pieces "tray" and "lid" of strips floor, flank and deck, and a coarse mesh: the end of a design. */
+    public static String trayAndLid() {
+        return """
+                pieces:
+                  tray: [floor, flank]
+                  lid: [deck]
+                mesh: {size: 40 mm}
+                """;
+    }
+
     /** Hardpoint "pull" in the front wall of a box 300 mm high, "mount" and "top mount" in the rear one. */
     public static String heldAtTheRear() {
         return """

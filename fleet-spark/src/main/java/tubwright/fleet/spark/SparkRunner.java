@@ -3,8 +3,12 @@ package tubwright.fleet.spark;
 
 import java.net.InetAddress;
 import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -19,6 +23,7 @@ import scala.runtime.BoxedUnit;
 import tubwright.fleet.FleetException;
 import tubwright.fleet.Job;
 import tubwright.fleet.Point;
+import tubwright.fleet.Row;
 import tubwright.fleet.StudyRunner;
 import tubwright.fleet.Watch;
 
@@ -26,6 +31,9 @@ import tubwright.fleet.Watch;
 final class SparkRunner implements StudyRunner {
     /** Parcels of a run at most: enough that 1600 cores end within a twelfth of each other, few enough for one driver. */
     private static final int PARCELS = 20_000;
+
+    /** So many designs, one after the other with no row between, may bring down their processes: then it is not the designs. */
+    private static final int FATAL_IN_A_ROW = 3;
 
     /** How long the caller sleeps between asking whether to stop, ms. */
     private static final long NAP = 100;
@@ -52,12 +60,62 @@ final class SparkRunner implements StudyRunner {
 
     @Override
     public void run(Job job, List<Point> points, Watch watch) {
-        if (points.isEmpty()) {
-            return;
+        Map<String, Point> open = new LinkedHashMap<>();
+        points.forEach(p -> open.put(p.key(), p));
+        boolean[] stopped = {false};
+        int[] inARow = {0};
+        Watch counting = new Watch() {
+            @Override
+            public void done(Row row) {
+                open.remove(row.key());
+                inARow[0] = 0;
+                watch.done(row);
+            }
+
+            @Override
+            public boolean stop() {
+                stopped[0] |= watch.stop();
+                return stopped[0];
+            }
+        };
+        Deque<List<Point>> batches = new ArrayDeque<>(List.of(points));
+        while (!batches.isEmpty() && !stopped[0]) {
+            List<Point> batch = stillOpen(batches.pop(), open);
+            if (batch.isEmpty()) {
+                continue;
+            }
+            int parcels = Math.min(batch.size(), PARCELS);
+            Optional<Fatal> fatal = attempt(job, batch, parcels, counting);
+            if (fatal.isPresent()) {
+                List<Point> suspects = stillOpen(fatal.get().among(batch, parcels), open);
+                batches.push(stillOpen(batch, open).stream()
+                        .filter(p -> !suspects.contains(p))
+                        .toList());
+                if (suspects.size() == 1) {
+                    if (++inARow[0] > FATAL_IN_A_ROW) {
+                        throw broken(fatal.get().by());
+                    }
+                    open.remove(suspects.getFirst().key());
+                    watch.done(fatal.get().row(suspects.getFirst(), job));
+                } else {
+                    batches.push(suspects); // each in a parcel of its own
+                }
+            }
         }
+    }
+
+    private static List<Point> stillOpen(List<Point> points, Map<String, Point> open) {
+        return points.stream().filter(p -> open.containsKey(p.key())).toList();
+    }
+
+    /**
+     * Sends points to the cluster and hands rows on until all are there or somebody says stop.
+     *
+     * @return the parcel that brought down every process it was given to, where there was one
+     */
+    private Optional<Fatal> attempt(Job job, List<Point> points, int parcels, Watch watch) {
         JavaSparkContext here = place.filter(p -> !p.sc().isStopped()).orElseGet(this::begin);
         place = Optional.of(here);
-        int parcels = Math.min(points.size(), PARCELS);
         Broadcast<String> shared = here.broadcast(job.line());
         LinkedBlockingQueue<byte[]> news = new LinkedBlockingQueue<>();
         List<Object> numbers = new ArrayList<>();
@@ -76,7 +134,7 @@ final class SparkRunner implements StudyRunner {
                         },
                         () -> BoxedUnit.UNIT);
         try {
-            collect(here.sc(), action, news, watch);
+            return collect(here.sc(), action, news, watch);
         } finally {
             if (!action.isCompleted()) {
                 action.cancel();
@@ -100,7 +158,7 @@ final class SparkRunner implements StudyRunner {
     }
 
     /** Hands rows on as they come, until the engine is done or somebody has had enough. */
-    private void collect(
+    private Optional<Fatal> collect(
             SparkContext context, SimpleFutureAction<BoxedUnit> action, LinkedBlockingQueue<byte[]> news, Watch watch) {
         long alone = System.nanoTime();
         while (true) {
@@ -112,7 +170,7 @@ final class SparkRunner implements StudyRunner {
                 break;
             }
             if (watch.stop()) {
-                return;
+                return Optional.empty();
             }
             if (file != null || workers(context) > 0) {
                 alone = System.nanoTime();
@@ -124,9 +182,15 @@ final class SparkRunner implements StudyRunner {
                                 + " docs/how-to/send-a-study-to-a-cluster.md); all finished rows are kept");
             }
         }
-        if (action.value().get().isFailure()) {
-            throw broken(action.value().get().failed().get());
+        if (!action.value().get().isFailure()) {
+            return Optional.empty();
         }
+        Throwable by = action.value().get().failed().get();
+        Optional<Fatal> fatal = Fatal.of(by);
+        if (fatal.isEmpty()) {
+            throw broken(by);
+        }
+        return fatal;
     }
 
     private static byte[] next(LinkedBlockingQueue<byte[]> news) {

@@ -140,6 +140,25 @@ class ClusterTest {
         assertTrue(rows.size() >= 3 && rows.size() < DESIGNS, rows.size() + " rows");
     }
 
+    /** Elements of half a millimetre: more than the heap of a process holds. */
+    @Test
+    void aDesignThatBringsItsProcessDownIsKeptWithItsReasonAndTheStudyGoesOn() throws IOException {
+        Job job = job();
+        List<Point> points = new ArrayList<>(points(job).subList(0, 4));
+        points.add(1, new Blueprint(job).point(List.of(new Patch(List.of("mesh", "size"), "0.5 mm"))));
+        System.setProperty("spark.task.maxFailures", "2");
+        try (RowStore store = RowStore.open(folder);
+                StudyRunner runner = Elsewhere.found().orElseThrow().at(cluster.address())) {
+            Campaign.Outcome outcome = new Campaign(store, runner).run(job, points, new Campaign.Listener() {});
+            assertTrue(outcome.complete());
+            assertEquals(1, outcome.count().failed());
+            String reason = outcome.rows().get(1).orElseThrow().reason().orElseThrow();
+            assertTrue(reason.startsWith("brings its process down, 2 times of 2"), reason);
+        } finally {
+            System.clearProperty("spark.task.maxFailures");
+        }
+    }
+
     @Test
     void anotherBuildOfTheProgramIsRefused() throws IOException {
         Job job = job();

@@ -6,13 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.flat.Mark;
 import tubwright.engine.make.kit.Splices;
@@ -22,35 +21,19 @@ import tubwright.numerics.solver.Solvers;
 
 /** What is said where a ply cannot be laid, and what is cut or marked on patterns for it. */
 class AdviceTest {
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
+    private static final String BOX = BoxText.rounded() + """
             laminates:
               skin: {stack: "[0c/core/0c]", plies: {c: pw-t650-976}, core: al-honeycomb-3.1, core thickness: 10 mm}
               heavy: {stack: "[0c/core/0c]", plies: {c: pw-t650-976}, core: al-honeycomb-6.1, core thickness: 10 mm}
             zones:
               all: {on: [floor, flank, deck], laminate: skin}
               rear: {on: [floor, flank], x: 300 .. 500 mm, laminate: heavy}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
             hardpoints:
               bracket: {on: floor, x: 150 mm, y: 60 mm, footprint: 40 mm}
-            mesh: {size: 40 mm}
-            """;
+            """ + BoxText.trayAndLid();
 
     private static LaidTub laid(Path folder) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX);
-        Tub tub = Design.read(folder.resolve("tub.yaml")).asDesigned().tub();
+        Tub tub = BoxText.read(folder, BOX).asDesigned().tub();
         return PlyLayer.lay(tub, 0.025, Solvers.pureJava(), (ply, done, all) -> {});
     }
 

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.design.Design;
 import tubwright.engine.design.text.DesignError;
 import tubwright.engine.laminate.LayerRole;
@@ -42,16 +42,11 @@ class PartingTest {
                 film: film-epoxy-150
             zones:
               all: {on: [floor, flank, deck], laminate: skin}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
             %s
-            mesh: {size: 40 mm}
-            """;
+            """ + BoxText.trayAndLid();
 
     private static Design design(Path folder, String laying) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), SWOLLEN.formatted(laying));
-        return Design.read(folder.resolve("tub.yaml"));
+        return BoxText.read(folder, SWOLLEN.formatted(laying));
     }
 
     private static LaidTub laid(Design design) {
@@ -127,7 +122,7 @@ class PartingTest {
     @Test
     void aStartOnNothingIsRefusedWithItsLineAndWhatWouldBeRight(@TempDir Path folder) throws IOException {
         String beside = told(folder, "laying: {tray: {start: \"300, 0, 500 mm\"}}");
-        assertTrue(beside.contains("tub.yaml:26:"), beside);
+        assertTrue(beside.contains("tub.yaml:23:"), beside);
         assertTrue(beside.contains("lies "), beside);
         assertTrue(beside.contains("nearest to it is"), beside);
         String unknown = told(folder, "laying: {tary: {start: \"300, 0, 75 mm\"}}");

@@ -6,12 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
@@ -21,18 +20,7 @@ import tubwright.numerics.solver.Solvers;
  * and its patterns are as large as its faces.
  */
 class PlyLayerTest {
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
+    private static final String BOX = BoxText.rounded() + """
               walls:
                 front: {station: 0 mm}
             laminates:
@@ -47,20 +35,14 @@ class PlyLayerTest {
               lower: {on: [floor, flank], laminate: skin}
               upper: {on: deck, laminate: skin}
               wall: {on: front, laminate: plate}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
-            mesh: {size: 40 mm}
-            """;
+            """ + BoxText.trayAndLid();
 
     private static LaidTub laid(Path folder) throws IOException {
         return PlyLayer.lay(tub(folder), 0.025, Solvers.pureJava(), (ply, done, all) -> {});
     }
 
     private static Tub tub(Path folder) throws IOException {
-        Path file = folder.resolve("tub.yaml");
-        Files.writeString(file, BOX);
-        return Design.read(file).asDesigned().tub();
+        return BoxText.read(folder, BOX).asDesigned().tub();
     }
 
     @Test

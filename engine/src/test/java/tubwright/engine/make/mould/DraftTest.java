@@ -5,12 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import tubwright.engine.design.Design;
+import tubwright.engine.design.BoxText;
 import tubwright.engine.mesh.Mesh;
 import tubwright.engine.mesh.MeshSettings;
 import tubwright.engine.mesh.Mesher;
@@ -148,27 +147,12 @@ class DraftTest {
                 || String.join(" ", MouldAdvice.of(tube, draft, List.of())).contains("in 2 parts"));
     }
 
-    private static final String BOX = """
-            tub: box
-            shape:
-              loft: ruled
-              strips: [floor, flank, deck]
-              frames:
-                - station: 0 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
-                - station: 500 mm
-                  outline: (0, 100) (150, 100) (150, 300) (0, 300) mm
-                  radii: 0, 60, 60, 0 mm
+    private static final String BOX = BoxText.rounded() + """
             laminates:
               skin: {stack: "[0c/45c]", plies: {c: pw-t650-976}}
             zones:
               all: {on: [floor, flank, deck], laminate: skin}
-            pieces:
-              tray: [floor, flank]
-              lid: [deck]
-            mesh: {size: 40 mm}
-            """;
+            """ + BoxText.trayAndLid();
 
     /**
      * The seam lies in the middle of a corner of radius 60 mm above an upright flank: over the last 45° the tray curls in by
@@ -176,8 +160,7 @@ class DraftTest {
      */
     @Test
     void aSplitLineInACornerHooksBothSidesAndIsToldWhereToGo(@TempDir Path folder) throws IOException {
-        Files.writeString(folder.resolve("tub.yaml"), BOX);
-        Tub tub = Design.read(folder.resolve("tub.yaml")).asDesigned().tub();
+        Tub tub = BoxText.read(folder, BOX).asDesigned().tub();
         Mesh mesh = Mesher.mesh(tub.shape(), tub.layout(), MeshSettings.of(0.02));
         PieceFace tray = PieceFace.all(mesh).getFirst();
         assertEquals("tray", tray.piece());

@@ -169,14 +169,16 @@ export function Walk({ study, all, along, chosen, onChoose }: PlotProps & { alon
   return (
     <div class="walk" data-test="study-walk">
       {study.axes.map((axis, a) => {
-        if (axis.varied || all.every((d) => d.numbers[a] === undefined)) return null;
-        const [low, high] = span(all, a);
+        // Variants with nothing but noughts, as the plies of a tub of sheet, are left out and do not stretch the scale.
+        const some = all.filter((d) => all.some((e) => e.variant === d.variant && e.numbers[a]));
+        if (axis.varied || some.every((d) => d.numbers[a] === undefined)) return null;
+        const [low, high] = span(some, a);
         const py = (v: number) => top + ((high - v) / (high - low)) * (height - top - foot);
         return (
           <svg key={axis.name} class="curves" width={width} height={height} role="group" aria-label={`${heading(axis)} against ${heading(study.axes[along])}`}>
             <text class="axis" x={0} y={10}>
               <title>{heading(axis)}</title>
-              {heading(axis).length > 30 ? `${heading(axis).slice(0, 29)}…` : heading(axis)}
+              {heading(axis).length > 27 ? `${heading(axis).slice(0, 26)}…` : heading(axis)}
             </text>
             {ticks(low, high, 2).map((t) => (
               <g key={t}>
@@ -185,10 +187,10 @@ export function Walk({ study, all, along, chosen, onChoose }: PlotProps & { alon
               </g>
             ))}
             {[x0, x1].map((t) => (
-              <text key={t} class="axis middle" x={px(t)} y={height - 4}>{figure(t, 3)}</text>
+              <text key={t} class={t === x1 ? "axis end" : "axis middle"} x={t === x1 ? width : px(t)} y={height - 4}>{figure(t, 3)}</text>
             ))}
             {study.variants.map((_, v) => {
-              const line = all.filter((d) => d.variant === v && Number.isFinite(d.numbers[a])).sort((p, q) => p.numbers[along] - q.numbers[along]);
+              const line = some.filter((d) => d.variant === v && Number.isFinite(d.numbers[a])).sort((p, q) => p.numbers[along] - q.numbers[along]);
               return (
                 <g key={v}>
                   <path class={`curve thin s${v % 4}`} d={line.map((d, i) => `${i ? "L" : "M"}${px(d.numbers[along]).toFixed(1)} ${py(d.numbers[a]).toFixed(1)}`).join("")} />

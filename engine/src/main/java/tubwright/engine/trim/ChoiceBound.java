@@ -2,6 +2,7 @@
 package tubwright.engine.trim;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import tubwright.numerics.eigen.DenseEigen;
 
 /**
@@ -31,6 +32,8 @@ final class ChoiceBound {
     private final double[][] costs;
     /** Q_z. */
     private final double[][] square;
+    /** (R_k − Q)⁻¹ by candidate; empty where not allowed. */
+    private final double[][] responses;
     /** ‖u₀ − t̄‖². */
     private double load;
     /** Tᵀ K₀ (u₀ − t̄). */
@@ -55,6 +58,7 @@ final class ChoiceBound {
         n = first[sites];
         rows = new double[sites][][];
         square = new double[sites][];
+        responses = new double[costs.length][0];
         for (int s = 0; s < sites; s++) {
             int b = size(s);
             rows[s] = whitening(s);
@@ -69,6 +73,7 @@ final class ChoiceBound {
                 }
             }
         }
+        respond();
     }
 
     private int size(int site) {
@@ -177,6 +182,7 @@ final class ChoiceBound {
                 }
             }
         }
+        respond();
     }
 
     private double[][] spread(int s, double[] shares, double[][] amounts) {
@@ -198,13 +204,16 @@ final class ChoiceBound {
         return spread;
     }
 
-    /** (R_k − Q)⁻¹. */
-    private double[] response(int s, int j) {
-        double[] a = costs[j].clone();
-        for (int i = 0; i < a.length; i++) {
-            a[i] -= square[s][i];
-        }
-        return SmallSystem.inverse(a, size(s));
+    private void respond() {
+        IntStream.range(0, sites).parallel().forEach(s -> {
+            for (int j = offset[s]; j < offset[s + 1]; j++) {
+                double[] a = costs[j].clone();
+                for (int i = 0; i < a.length; i++) {
+                    a[i] -= square[s][i];
+                }
+                responses[j] = a.length > 0 ? SmallSystem.inverse(a, size(s)) : a;
+            }
+        });
     }
 
     /** The best ā for a mixture: (S + Q − G) ā = −h − S Σ λ (R − Q)⁻¹l, S = (Σ λ (R_k − Q)⁻¹)⁻¹. */
@@ -219,7 +228,7 @@ final class ChoiceBound {
             double[] sum = new double[b * b];
             double[] drawn = new double[b];
             for (int j = offset[s]; j < offset[s + 1]; j++) {
-                double[] each = mixture[j] > 0 ? response(s, j) : new double[0];
+                double[] each = mixture[j] > 0 ? responses[j] : new double[0];
                 for (int i = 0; i < each.length; i++) {
                     sum[i] += mixture[j] * each[i];
                     drawn[i / b] += mixture[j] * each[i] * linear[j][i % b];
@@ -263,7 +272,7 @@ final class ChoiceBound {
             }
             for (int j = offset[s]; j < offset[s + 1]; j++) {
                 result[j] = new double[b];
-                double[] response = costs[j].length > 0 ? response(s, j) : new double[0];
+                double[] response = responses[j];
                 for (int i = 0; i < response.length; i++) {
                     result[j][i / b] += response[i] * (wanted[i % b] - linear[j][i % b]);
                 }

@@ -34,8 +34,10 @@ final class ComparisonBody implements AutoCloseable {
     private final Factorisation factor;
     /** Bᵀτ of each polarisation. */
     private final double[][] forces;
-    /** u₀. */
-    private final double[] unloaded;
+    /** fᵀu₀, and u₀ᵀBᵀτ of each polarisation. */
+    private final double unloadedWork;
+
+    private final double[] unloadedWorks;
 
     private final ChoiceBound bound;
 
@@ -93,10 +95,19 @@ final class ComparisonBody implements AutoCloseable {
         }
         answers[n] = tub.loads().clone();
         factor.solveInPlace(answers);
-        unloaded = answers[n];
+        unloadedWork = LoadedTub.dot(tub.loads(), answers[n]);
+        unloadedWorks = works(forces, answers[n]);
         double[] gramian = products(forces, answers);
         bound = new ChoiceBound(problem.offset, first, gramian, costs);
         about(mixture, field, reference);
+    }
+
+    /** fᵢᵀt of each. */
+    private static double[] works(double[][] forces, double[] t) {
+        return IntStream.range(0, forces.length)
+                .parallel()
+                .mapToDouble(i -> LoadedTub.dot(forces[i], t))
+                .toArray();
     }
 
     /** fᵢᵀtⱼ of all pairs, a portion of the unknowns at a time so that it stays in the cache. */
@@ -202,12 +213,11 @@ final class ComparisonBody implements AutoCloseable {
         tub.release(force);
         double[] t = force.clone();
         factor.solveInPlace(t);
-        double load =
-                LoadedTub.dot(tub.loads(), unloaded) - 2 * LoadedTub.dot(tub.loads(), t) + LoadedTub.dot(force, t);
-        double[] loads = new double[forces.length];
-        IntStream.range(0, loads.length)
-                .parallel()
-                .forEach(i -> loads[i] = LoadedTub.dot(forces[i], unloaded) - LoadedTub.dot(forces[i], t));
+        double load = unloadedWork - 2 * LoadedTub.dot(tub.loads(), t) + LoadedTub.dot(force, t);
+        double[] loads = works(forces, t);
+        for (int i = 0; i < loads.length; i++) {
+            loads[i] = unloadedWorks[i] - loads[i];
+        }
         double[][] common = new double[problem.masses.length][0];
         IntStream.range(0, polarisations.length).parallel().forEach(s -> {
             for (int j = problem.offset[s]; j < problem.offset[s + 1]; j++) {

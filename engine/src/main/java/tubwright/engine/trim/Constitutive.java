@@ -33,6 +33,23 @@ final class Constitutive {
         }
     }
 
+    /** Of each entry which one mirrors it across the diagonal. */
+    private static final int[] MIRRORED = new int[ENTRIES];
+
+    /** The entries on and above the diagonals. */
+    static final int[] UPPER;
+
+    static {
+        for (int k = 0; k < ENTRIES; k++) {
+            for (int l = 0; l < ENTRIES; l++) {
+                MIRRORED[k] = ROW[l] == COLUMN[k] && COLUMN[l] == ROW[k] ? l : MIRRORED[k];
+            }
+        }
+        UPPER = java.util.stream.IntStream.range(0, ENTRIES)
+                .filter(k -> ROW[k] <= COLUMN[k])
+                .toArray();
+    }
+
     private Constitutive() {}
 
     /** From the 8 × 8 matrix of a laminate. */
@@ -61,6 +78,31 @@ final class Constitutive {
 
     private static boolean flips(int strain) {
         return strain == 2 || strain == 5 || strain == 7;
+    }
+
+    /**
+     * The 25 numbers g with Σ c g = tr(C Gᵀ) for every symmetric C, c its entries on and above the diagonals.
+     *
+     * @param offset where G begins
+     */
+    static double[] folded(double[] g, int offset) {
+        double[] folded = new double[UPPER.length];
+        for (int i = 0; i < UPPER.length; i++) {
+            int k = UPPER[i];
+            folded[i] = g[offset + k] + (k == MIRRORED[k] ? 0 : g[offset + MIRRORED[k]]);
+        }
+        return folded;
+    }
+
+    /** The symmetric G that folds to these numbers. */
+    static double[] unfolded(double[] folded) {
+        double[] g = new double[ENTRIES];
+        for (int i = 0; i < UPPER.length; i++) {
+            int k = UPPER[i];
+            g[k] = k == MIRRORED[k] ? folded[i] : 0.5 * folded[i];
+            g[MIRRORED[k]] = g[k];
+        }
+        return g;
     }
 
     /** tr(C Gᵀ), C from any place of an array of such 41 numbers. */

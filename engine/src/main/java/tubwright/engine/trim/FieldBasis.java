@@ -16,6 +16,8 @@ final class FieldBasis {
     private static final double NEW = 1e-8;
 
     private static final int PARALLEL = 40;
+    /** Pairs there is room for at first. */
+    private static final int ROOM = 64;
     /** Unknowns worked on together, so that they stay in the cache. */
     private static final int PORTION = 4096;
 
@@ -27,13 +29,19 @@ final class FieldBasis {
     private double[] work = new double[0];
 
     private double[] loads = new double[0];
-    /** Gramians by piece and pair. */
-    private final double[][] gramians;
+    /**
+     * Gramians by piece, entry and pair, with room for more pairs. They are only ever traced with symmetric matrices, so
+     * that ij may stand for ji and the entries are {@linkplain Constitutive#folded folded}.
+     */
+    private final double[][][] gramians;
 
     FieldBasis(LoadedTub tub, List<Piece> pieces) {
         this.tub = tub;
         this.pieces = pieces;
-        gramians = new double[pieces.size()][0];
+        gramians = new double[pieces.size()][][];
+        for (int p = 0; p < gramians.length; p++) {
+            gramians[p] = new double[folded(pieces.get(p))][ROOM];
+        }
         add(tub.displacements(), tub.loads());
     }
 
@@ -78,9 +86,16 @@ final class FieldBasis {
         }
         IntStream.range(0, pieces.size()).parallel().forEach(p -> {
             double[] with = pieces.get(p).gramiansWith(tub, v, fields);
-            int old = gramians[p].length;
-            gramians[p] = Arrays.copyOf(gramians[p], old + with.length);
-            System.arraycopy(with, 0, gramians[p], old, with.length);
+            int entries = pieces.get(p).entries();
+            for (int e = 0; e < gramians[p].length && gramians[p][e].length < work.length; e++) {
+                gramians[p][e] = Arrays.copyOf(gramians[p][e], 2 * work.length);
+            }
+            for (int i = 0; i < n; i++) {
+                double[] one = entries == 1 ? new double[] {with[i]} : Constitutive.folded(with, i * entries);
+                for (int e = 0; e < one.length; e++) {
+                    gramians[p][e][work.length - n + i] = one[e];
+                }
+            }
         });
     }
 
@@ -132,49 +147,38 @@ final class FieldBasis {
             }
         }
         double[] q = SmallSystem.nearSolution(a, loads, n);
-        double compliance = 0;
-        double nominal = 0;
+        double[] weights = new double[work.length];
         for (int j = 0, at = 0; j < n; j++) {
-            compliance += loads[j] * q[j];
             for (int i = 0; i <= j; i++, at++) {
-                nominal += (i == j ? 1 : 2) * q[i] * q[j] * work[at];
+                weights[at] = (i == j ? 1 : 2) * q[i] * q[j];
             }
         }
+        // Σ qᵢqⱼ Gᵢⱼ
         double[][] sums = new double[pieces.size()][];
         for (int p = 0; p < sums.length; p++) {
-            sums[p] = combined(p, q);
+            double[] sum = Arrays.stream(gramians[p])
+                    .mapToDouble(g -> LoadedTub.dot(weights, g))
+                    .toArray();
+            sums[p] = sum.length == 1 ? sum : Constitutive.unfolded(sum);
         }
-        return new Reduced(compliance, q, nominal, sums);
+        return new Reduced(LoadedTub.dot(loads, q), q, LoadedTub.dot(weights, work), sums);
     }
 
+    private static int folded(Piece piece) {
+        return piece.entries() == 1 ? 1 : Constitutive.UPPER.length;
+    }
+
+    /** tr(ΔC Gᵢⱼ) of all pairs. */
     private double[] traces(int p, double[] step) {
-        int entries = step.length;
-        double[] g = gramians[p];
-        double[] result = new double[g.length / entries];
-        for (int k = 0, at = 0; k < result.length; k++) {
-            double sum = 0;
-            for (int e = 0; e < entries; e++) {
-                sum += step[e] * g[at++];
+        double[] result = new double[work.length];
+        for (int e = 0; e < gramians[p].length; e++) {
+            double factor = step.length == 1 ? step[0] : step[Constitutive.UPPER[e]];
+            double[] g = gramians[p][e];
+            for (int k = 0; k < result.length; k++) {
+                result[k] += factor * g[k];
             }
-            result[k] = sum;
         }
         return result;
-    }
-
-    /** Σ qᵢqⱼ Gᵢⱼ; only ever traced with symmetric matrices, so that ij may stand for ji. */
-    private double[] combined(int p, double[] q) {
-        int entries = pieces.get(p).entries();
-        double[] g = gramians[p];
-        double[] sum = new double[entries];
-        for (int j = 0, at = 0; j < q.length; j++) {
-            for (int i = 0; i <= j; i++) {
-                double weight = (i == j ? 1 : 2) * q[i] * q[j];
-                for (int e = 0; e < entries; e++) {
-                    sum[e] += weight * g[at++];
-                }
-            }
-        }
-        return sum;
     }
 
     /** Displacements of a reduced answer, 6 per node. */

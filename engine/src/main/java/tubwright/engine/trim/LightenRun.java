@@ -19,6 +19,9 @@ final class LightenRun implements Search.Judge {
     /** How well the relaxation is solved, share of the compliance. */
     private static final double RELAXED = 2e-4;
 
+    /** Missed by so much, a row of a comparison body will do; fields are not asked. */
+    private static final double PLENTY = 3e-4;
+
     private static final int MOST_FIELDS = 120;
     private static final int AT_ONCE = 10;
     /** Solutions kept back for better designs that branch and bound comes upon. */
@@ -59,8 +62,15 @@ final class LightenRun implements Search.Judge {
     private Optional<Design> best = Optional.empty();
     private List<LayupCheck.Finding> verified = List.of();
     private String failed = "";
-    private double[] reducedAt = new double[0];
-    private FieldBasis.Reduced[] reduced = new FieldBasis.Reduced[0];
+    /** What was reduced last, by thread: nodes are worked on side by side. */
+    private final ThreadLocal<At> last =
+            ThreadLocal.withInitial(() -> new At(new double[0], -1, new FieldBasis.Reduced[0]));
+
+    /** What the last comparison bodies know, for branch and bound. */
+    private List<Sharpening.Bound> sharp = List.of();
+
+    /** How often the bases have grown. */
+    private int learnt;
 
     /**
      * A choice solved.
@@ -73,6 +83,9 @@ final class LightenRun implements Search.Judge {
             return solved[t].compliance().high();
         }
     }
+
+    /** Reduced answers of a mixture, by tub; none of those without a target. */
+    private record At(double[] mixture, int learnt, FieldBasis.Reduced[] reduced) {}
 
     LightenRun(
             LightenProblem problem,
@@ -143,6 +156,7 @@ final class LightenRun implements Search.Judge {
             double before = bound;
             try (Sharpening bodies = new Sharpening(this, mixture)) {
                 harvest.run(Optional.of(bodies), TO_SHARPEN);
+                sharp = bodies.bounds();
             }
             if (bound - before < SHARPER * bound) {
                 return;
@@ -285,7 +299,7 @@ final class LightenRun implements Search.Judge {
         if (problem.bases.get(t).size() < MOST_FIELDS) {
             problem.bases.get(t).add(u, nominal);
         }
-        reducedAt = new double[0];
+        learnt++;
         double[][] gramians = maker.gramians(t, u);
         cuts.add(maker.cut(
                 t,
@@ -406,7 +420,22 @@ final class LightenRun implements Search.Judge {
 
     @Override
     public List<Row> rows(double[] mixture) {
-        reduce(mixture);
+        List<Row> rows = new ArrayList<>();
+        double most = 0;
+        for (Sharpening.Bound each : sharp) {
+            Row row = each.of().row(mixture, this.most[each.target()]).scaled();
+            rows.add(row);
+            most = Math.max(most, row.missedBy(mixture));
+        }
+        if (most < PLENTY) {
+            rows.addAll(fieldRows(mixture));
+        }
+        return rows;
+    }
+
+    /** Rows of the reduced model that a mixture misses. */
+    private List<Row> fieldRows(double[] mixture) {
+        FieldBasis.Reduced[] reduced = reduce(mixture);
         List<Row> rows = new ArrayList<>();
         for (int t : active) {
             if (reduced[t].compliance() > most[t] * (1 + 1e-7)) {
@@ -422,15 +451,17 @@ final class LightenRun implements Search.Judge {
     }
 
     FieldBasis.Reduced[] reduce(double[] mixture) {
-        if (reducedAt != mixture) {
+        At at = last.get();
+        if (at.mixture != mixture || at.learnt != learnt) {
             double[][] stiffness = problem.stiffness(mixture);
-            reduced = new FieldBasis.Reduced[most.length];
+            FieldBasis.Reduced[] reduced = new FieldBasis.Reduced[most.length];
             for (int t : active) {
                 reduced[t] = problem.bases.get(t).solve(stiffness);
             }
-            reducedAt = mixture;
+            at = new At(mixture, learnt, reduced);
+            last.set(at);
         }
-        return reduced;
+        return at.reduced;
     }
 
     @Override
@@ -467,7 +498,7 @@ final class LightenRun implements Search.Judge {
 
     @Override
     public Search.Blur blur(double[] mixture) {
-        reduce(mixture);
+        FieldBasis.Reduced[] reduced = reduce(mixture);
         double[] key = new double[mixture.length];
         double[] ofSite = new double[problem.sites.size()];
         for (int t : active) {

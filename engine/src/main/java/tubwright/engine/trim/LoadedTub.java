@@ -341,11 +341,22 @@ public final class LoadedTub implements AutoCloseable {
     }
 
     static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
+        // Four sums side by side: one alone waits for itself.
+        double w = 0;
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        int i = 0;
+        for (; i + 4 <= a.length; i += 4) {
+            w += a[i] * b[i];
+            x += a[i + 1] * b[i + 1];
+            y += a[i + 2] * b[i + 2];
+            z += a[i + 3] * b[i + 3];
         }
-        return sum;
+        for (; i < a.length; i++) {
+            w += a[i] * b[i];
+        }
+        return w + x + (y + z);
     }
 
     @Override

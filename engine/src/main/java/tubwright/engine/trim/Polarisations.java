@@ -2,10 +2,9 @@
 package tubwright.engine.trim;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import tubwright.numerics.eigen.DenseEigen;
+import tubwright.numerics.eigen.LeadingEigen;
 
 /**
  * Polarisations of one site: stresses M ε of a field's strains, M the main directions of what its candidates want. Where the
@@ -95,9 +94,9 @@ final class Polarisations {
                 products[b][a] = products[a][b];
             }
         }
-        DenseEigen eigen = DenseEigen.of(products, m);
-        double all = Arrays.stream(eigen.values()).sum();
-        for (int e = 0; e < m && matrices.size() < most && eigen.values()[e] > LITTLE * all; e++) {
+        LeadingEigen eigen = LeadingEigen.of(products, m, Math.min(m, most));
+        double all = IntStream.range(0, m).mapToDouble(a -> products[a][a]).sum();
+        for (int e = 0; e < eigen.values().length && eigen.values()[e] > LITTLE * all; e++) {
             double[][] sum = new double[pieces.size()][Constitutive.ENTRIES];
             for (int a = 0; a < m; a++) {
                 double share = eigen.vectors()[e][a] * weight[a] / Math.sqrt(eigen.values()[e]);

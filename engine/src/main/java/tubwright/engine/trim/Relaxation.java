@@ -56,7 +56,28 @@ final class Relaxation {
      * @param allowed may shrink meanwhile, but for candidates in use
      */
     Session begin(boolean[] allowed, List<Row> rows) {
-        return new Session(allowed, rows);
+        return begin(allowed, rows, new int[0]);
+    }
+
+    /**
+     * Begins where another session stood: from its optimum, which stays dual feasible when candidates are struck out.
+     *
+     * @param standing what {@link Session#standing} gave there; the first rows must be its {@link Session#tight} ones. From
+     *     the lightest candidates where it is empty
+     */
+    Session begin(boolean[] allowed, List<Row> rows, int[] standing) {
+        int held = standing.length - sites;
+        if (held >= 0) {
+            Session session = new Session(allowed, standing);
+            session.add(rows.subList(0, held));
+            if (session.stand(standing)) {
+                session.add(rows.subList(held, rows.size()));
+                return session;
+            }
+        }
+        Session session = new Session(allowed, new int[0]);
+        session.add(rows);
+        return session;
     }
 
     /**
@@ -120,9 +141,12 @@ final class Relaxation {
         private double[] column;
         private int sinceInverted;
 
-        private Session(boolean[] allowed, List<Row> first) {
+        private Session(boolean[] allowed, int[] standing) {
             this.allowed = allowed;
-            own = IntStream.range(0, structural).filter(j -> allowed[j]).toArray();
+            own = IntStream.concat(IntStream.range(0, structural).filter(j -> allowed[j]), Arrays.stream(standing))
+                    .sorted()
+                    .distinct()
+                    .toArray();
             int n = own.length;
             from = new int[sites + 1];
             siteOf = new int[n];
@@ -161,7 +185,41 @@ final class Relaxation {
                     d[k] = shifted[k] - shifted[lightest];
                 }
             }
-            add(first);
+        }
+
+        /** Sets the basis to candidates alone; says whether that could be done. */
+        private boolean stand(int[] standing) {
+            Arrays.fill(basic, false);
+            for (int p = 0; p < m; p++) {
+                basis[p] = Arrays.binarySearch(own, standing[p]);
+                basic[basis[p]] = true;
+            }
+            if (!reinvert()) {
+                return false;
+            }
+            for (int k = 0; k < d.length; k++) {
+                if (d[k] < -FEASIBLE && !basic[k] && (k >= own.length || allowed[own[k]])) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        /** Which rows hold the optimum up: those without a slack in the basis. */
+        boolean[] tight() {
+            boolean[] tight = new boolean[rows.size()];
+            for (int i = 0; i < tight.length; i++) {
+                tight[i] = !basic[own.length + i];
+            }
+            return tight;
+        }
+
+        /** The candidates in the basis, as many as there are sites and tight rows. */
+        int[] standing() {
+            return Arrays.stream(basis)
+                    .filter(k -> k < own.length)
+                    .map(k -> own[k])
+                    .toArray();
         }
 
         /** Adds rows; their slacks stand in the basis. */
@@ -212,17 +270,20 @@ final class Relaxation {
                 int leaving = -1;
                 double worst = -FEASIBLE;
                 for (int p = 0; p < m; p++) {
-                    if (x[p] < worst) {
-                        worst = x[p];
+                    // Candidates struck out meanwhile leave for nothing from above.
+                    double missing = struck(p) ? -Math.abs(x[p]) : x[p];
+                    if (missing < worst) {
+                        worst = missing;
                         leaving = p;
                     }
                 }
                 if (leaving < 0) {
                     break;
                 }
-                int entering = entering(leaving);
+                double side = x[leaving] < 0 ? 1 : -1;
+                int entering = entering(leaving, side);
                 if (entering < 0) {
-                    return new Answer(false, mixture(), multipliers(), ray(leaving));
+                    return new Answer(false, mixture(), multipliers(), ray(leaving, side));
                 }
                 pivot(leaving, entering);
                 if (++sinceInverted % REFRESH == 0 && !reinvert()) {
@@ -232,7 +293,12 @@ final class Relaxation {
             return new Answer(true, mixture(), multipliers(), new double[0]);
         }
 
-        private int entering(int leaving) {
+        private boolean struck(int place) {
+            return basis[place] < own.length && !allowed[own[basis[place]]];
+        }
+
+        /** The candidate or slack to take in. @param side 1 where the leaving one is too small, -1 where too great */
+        private int entering(int leaving, double side) {
             int at = leaving * m;
             int n = own.length;
             for (int z = 0; z < sites; z++) {
@@ -251,9 +317,10 @@ final class Relaxation {
             int entering = -1;
             double least = Double.POSITIVE_INFINITY;
             for (int k = 0; k < d.length; k++) {
-                if (alpha[k] < -PIVOT && !basic[k] && (k >= n || allowed[own[k]])) {
-                    double ratio = Math.max(0, d[k]) / -alpha[k];
-                    if (ratio < least - 1e-14 || ratio <= least + 1e-14 && alpha[k] < alpha[entering]) {
+                double a = side * alpha[k];
+                if (a < -PIVOT && !basic[k] && (k >= n || allowed[own[k]])) {
+                    double ratio = Math.max(0, d[k]) / -a;
+                    if (ratio < least - 1e-14 || ratio <= least + 1e-14 && a < side * alpha[entering]) {
                         least = Math.min(least, ratio);
                         entering = k;
                     }
@@ -441,10 +508,10 @@ final class Relaxation {
             return y;
         }
 
-        private double[] ray(int leaving) {
+        private double[] ray(int leaving, double side) {
             double[] ray = new double[rows.size()];
             for (int i = 0; i < ray.length; i++) {
-                ray[i] = Math.max(0, -inverse[leaving * m + sites + i]);
+                ray[i] = Math.max(0, -side * inverse[leaving * m + sites + i]);
             }
             return ray;
         }

@@ -24,15 +24,6 @@ record Row(double[] coefficients, double least) {
         return new Row(c, least / size);
     }
 
-    /** The same as {@link #missedBy(double[])}, told which candidates the mixture has. */
-    double missedBy(double[] mixture, int[] used) {
-        double sum = least;
-        for (int j : used) {
-            sum -= coefficients[j] * mixture[j];
-        }
-        return sum;
-    }
-
     /** By how much a mixture misses the row; negative where it keeps to it. */
     double missedBy(double[] mixture) {
         double sum = least;

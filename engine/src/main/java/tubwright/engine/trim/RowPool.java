@@ -4,8 +4,10 @@ package tubwright.engine.trim;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.Set;
 
 /** The rows a search knows: those given, which count for every choice, and those found on the way. */
 final class RowPool {
@@ -14,66 +16,73 @@ final class RowPool {
     /** Rows found that are remembered. */
     private static final int MOST_FOUND = 600;
 
-    private final List<Row> given = new ArrayList<>();
+    private final int candidates;
+    private final RowTable given;
     /** They spare the judge work where they are missed again, and are forgotten when long not missed. */
-    private List<Found> found = new ArrayList<>();
+    private RowTable found;
 
-    /** A row and the node at which it was last missed. */
-    private static final class Found {
-        final Row row;
-        int last;
-
-        Found(Row row, int last) {
-            this.row = row;
-            this.last = last;
-        }
-    }
+    /** The node at which each of them was last missed. */
+    private final Map<Row, Integer> last = new IdentityHashMap<>();
 
     private record Missed(Row row, double by) {}
+
+    RowPool(int candidates) {
+        this.candidates = candidates;
+        given = new RowTable(candidates);
+        found = new RowTable(candidates);
+    }
 
     void give(Row row) {
         given.add(row);
     }
 
     List<Row> given() {
-        return Collections.unmodifiableList(given);
+        return given.rows();
     }
 
     /**
-     * Takes in a row that some node came upon.
+     * Takes in a row that some node came upon, or says that it was missed again.
      *
      * @param node its number, rising
      */
     void find(Row row, int node) {
-        found.add(new Found(row, node));
-        if (found.size() > MOST_FOUND) {
-            found.sort(Comparator.comparingInt((Found f) -> f.last).reversed());
-            found = new ArrayList<>(found.subList(0, MOST_FOUND / 2));
+        boolean known = last.containsKey(row);
+        last.put(row, node);
+        if (known) {
+            return;
+        }
+        found.add(row);
+        if (found.rows().size() > MOST_FOUND) {
+            List<Row> rows = new ArrayList<>(found.rows());
+            rows.sort(Comparator.comparing((Row r) -> last.get(r)).reversed());
+            found = new RowTable(candidates);
+            rows.subList(0, MOST_FOUND / 2).forEach(found::add);
+            rows.subList(MOST_FOUND / 2, rows.size()).forEach(last::remove);
         }
     }
 
+    /** Whether a row is one of those found. */
+    boolean wasFound(Row row) {
+        return last.containsKey(row);
+    }
+
     /**
-     * The rows a mixture misses most.
+     * The rows a mixture misses most. Nothing changes here, so that several may ask at once.
      *
      * @param by more than which counts
      * @param present rows the node has already
-     * @param node its number
      */
-    List<Row> missed(double[] mixture, double by, List<Row> present, int node) {
-        int[] used =
-                IntStream.range(0, mixture.length).filter(j -> mixture[j] != 0).toArray();
+    List<Row> missed(double[] mixture, double by, List<Row> present) {
+        Set<Row> had = Collections.newSetFromMap(new IdentityHashMap<>());
+        had.addAll(present);
         List<Missed> missed = new ArrayList<>();
-        for (Row row : given) {
-            double amount = row.missedBy(mixture, used);
-            if (amount > by && !present.contains(row)) {
-                missed.add(new Missed(row, amount));
-            }
-        }
-        for (Found each : found) {
-            double amount = each.row.missedBy(mixture, used);
-            if (amount > by && !present.contains(each.row)) {
-                each.last = node;
-                missed.add(new Missed(each.row, amount));
+        for (RowTable table : List.of(given, found)) {
+            double[] amounts = table.missedBy(mixture);
+            for (int i = 0; i < amounts.length; i++) {
+                Row row = table.rows().get(i);
+                if (amounts[i] > by && !had.contains(row)) {
+                    missed.add(new Missed(row, amounts[i]));
+                }
             }
         }
         missed.sort(Comparator.comparingDouble(Missed::by).reversed());

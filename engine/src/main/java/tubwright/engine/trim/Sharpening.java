@@ -42,6 +42,20 @@ final class Sharpening implements AutoCloseable {
         }
     }
 
+    /**
+     * What a body knows of a target; it outlives the body.
+     *
+     * @param target index of the tub
+     */
+    record Bound(int target, ChoiceBound of) {}
+
+    /** What the bodies know, tuned as it was last. */
+    List<Bound> bounds() {
+        return java.util.Arrays.stream(run.active)
+                .mapToObj(t -> new Bound(t, bodies[t].bound()))
+                .toList();
+    }
+
     /** Whether bodies can be made: a joint stiffer than designed is in none of them. */
     static boolean serves(LightenProblem problem) {
         return problem.pieces.stream()

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.trim;
 
+import java.util.Optional;
+import tubwright.numerics.SmallCholesky;
+
 /** Small dense symmetric systems by Cholesky on a matrix scaled to unit diagonal. */
 final class SmallSystem {
     /** Lifts the diagonal of reduced systems, whose fields may be all but dependent. */
@@ -16,15 +19,14 @@ final class SmallSystem {
      */
     static double[] inverse(double[] a, int n) {
         double[] scale = scale(a, n);
-        double[] l = factor(a, n, scale, 0);
+        double[][] scaled = factor(a, n, scale, 0)
+                .orElseThrow(
+                        () -> new IllegalArgumentException("a laminate or part has no stiffness in some direction"))
+                .inverse();
         double[] inverse = new double[n * n];
-        double[] column = new double[n];
-        for (int j = 0; j < n; j++) {
-            java.util.Arrays.fill(column, 0);
-            column[j] = scale[j];
-            substitute(l, n, column);
-            for (int i = 0; i < n; i++) {
-                inverse[i * n + j] = scale[i] * column[i];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                inverse[i * n + j] = scale[i] * scaled[i][j] * scale[j];
             }
         }
         return inverse;
@@ -46,16 +48,13 @@ final class SmallSystem {
      */
     static double[] nearSolution(double[] a, double[] b, int n, double least) {
         double[] scale = scale(a, n);
-        double[] l = new double[0];
-        for (double lift = least; l.length < n * n && lift < 1; lift *= 100) {
-            try {
-                l = factor(a, n, scale, lift);
-            } catch (IllegalArgumentException e) {
-                // Dependent fields: lift the diagonal more.
-            }
+        Optional<SmallCholesky> root = Optional.empty();
+        // Dependent fields: lift the diagonal more.
+        for (double lift = least; root.isEmpty() && lift < 1; lift *= 100) {
+            root = factor(a, n, scale, lift);
         }
         double[] x = new double[n];
-        if (l.length < n * n) {
+        if (root.isEmpty()) {
             return x;
         }
         double[] r = b.clone();
@@ -64,7 +63,7 @@ final class SmallSystem {
             for (int i = 0; i < n; i++) {
                 r[i] *= scale[i];
             }
-            substitute(l, n, r);
+            root.get().solve(r);
             for (int i = 0; i < n; i++) {
                 x[i] += scale[i] * r[i];
             }
@@ -88,41 +87,14 @@ final class SmallSystem {
         return scale;
     }
 
-    private static double[] factor(double[] a, int n, double[] scale, double lift) {
-        double[] l = new double[n * n];
+    private static Optional<SmallCholesky> factor(double[] a, int n, double[] scale, double lift) {
+        double[][] rows = SmallCholesky.rows(a, n);
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = a[i * n + j] * scale[i] * scale[j] + (i == j ? lift : 0);
-                for (int k = 0; k < j; k++) {
-                    sum -= l[i * n + k] * l[j * n + k];
-                }
-                if (i == j) {
-                    if (!(sum > 1e-15)) {
-                        throw new IllegalArgumentException("a laminate or part has no stiffness in some direction");
-                    }
-                    l[i * n + i] = Math.sqrt(sum);
-                } else {
-                    l[i * n + j] = sum / l[j * n + j];
-                }
+            for (int j = i; j < n; j++) {
+                rows[i][j] *= scale[i] * scale[j];
             }
+            rows[i][i] += lift;
         }
-        return l;
-    }
-
-    private static void substitute(double[] l, int n, double[] x) {
-        for (int i = 0; i < n; i++) {
-            double sum = x[i];
-            for (int k = 0; k < i; k++) {
-                sum -= l[i * n + k] * x[k];
-            }
-            x[i] = sum / l[i * n + i];
-        }
-        for (int i = n - 1; i >= 0; i--) {
-            double sum = x[i];
-            for (int k = i + 1; k < n; k++) {
-                sum -= l[k * n + i] * x[k];
-            }
-            x[i] = sum / l[i * n + i];
-        }
+        return SmallCholesky.of(rows, 1e-15);
     }
 }

@@ -3,7 +3,7 @@ package tubwright.desk.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,10 +55,7 @@ final class CrushCommand implements Callable<Integer> {
         Path folder = design.file().toAbsolutePath().getParent();
         try (RunFolder out = RunFolder.begin(folder.resolve("runs").resolve("crush"))) {
             String document = CrushJson.write(answer);
-            out.text(RunFolder.ANSWER, document);
-            out.text("crush.html", CrushPage.write(answer));
-            out.copy(folder, List.of(design.file()), "inputs");
-            out.finish();
+            Written.keep(out, design, document, Map.of("crush.html", CrushPage.write(answer)));
             if (printing.json()) {
                 terminal.out().print(document);
             } else {

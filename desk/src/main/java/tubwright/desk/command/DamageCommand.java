@@ -4,7 +4,7 @@ package tubwright.desk.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -118,17 +118,14 @@ final class DamageCommand implements Callable<Integer> {
                         Thread.currentThread()::isInterrupted);
                 progress.stage("writing the page");
                 String document = DamageJson.write(answer);
-                folder.text(RunFolder.ANSWER, document);
-                folder.text("damage.html", DamagePage.write(answer));
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
-                folder.finish();
-                progress.done();
-                if (printing.json()) {
-                    terminal.out().print(document);
-                } else {
-                    DamageSummary.lines(terminal, answer).forEach(terminal::print);
-                    Written.tell(terminal, folder.target().resolve("damage.html"), progress);
-                }
+                Written.keep(folder, design, document, Map.of("damage.html", DamagePage.write(answer)));
+                Written.tell(
+                        terminal,
+                        progress,
+                        printing,
+                        document,
+                        DamageSummary.lines(terminal, answer),
+                        folder.target().resolve("damage.html"));
             }
         }
         return ExitCode.DONE;

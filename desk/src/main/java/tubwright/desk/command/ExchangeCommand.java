@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -118,12 +119,17 @@ final class ExchangeCommand implements Callable<Integer> {
                         Thread.currentThread()::isInterrupted);
                 progress.stage("writing the curve");
                 String document = ExchangeJson.write(answer);
-                folder.text(RunFolder.ANSWER, document);
-                folder.text("exchange.csv", ExchangeCsv.write(answer));
-                folder.text("exchange.html", ExchangePage.write(answer));
-                folder.text("exchange.svg", ExchangePage.picture(answer));
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
-                folder.finish();
+                Written.keep(
+                        folder,
+                        design,
+                        document,
+                        Map.of(
+                                "exchange.csv",
+                                ExchangeCsv.write(answer),
+                                "exchange.html",
+                                ExchangePage.write(answer),
+                                "exchange.svg",
+                                ExchangePage.picture(answer)));
                 Optional<KeptChoice> kept = wanted.any()
                         ? answer.chosen()
                                 .map(k -> ChoiceWork.write(
@@ -133,15 +139,15 @@ final class ExchangeCommand implements Callable<Integer> {
                                         wanted,
                                         progress::stage))
                         : Optional.empty();
-                progress.done();
-                if (printing.json()) {
-                    terminal.out().print(document);
-                } else {
-                    List<String> lines = new ArrayList<>(ExchangeSummary.lines(terminal, answer));
-                    kept.ifPresent(k -> lines.addAll(KeptSummary.lines(k)));
-                    lines.forEach(terminal::print);
-                    Written.tell(terminal, folder.target().resolve("exchange.html"), progress);
-                }
+                List<String> lines = new ArrayList<>(ExchangeSummary.lines(terminal, answer));
+                kept.ifPresent(k -> lines.addAll(KeptSummary.lines(k)));
+                Written.tell(
+                        terminal,
+                        progress,
+                        printing,
+                        document,
+                        lines,
+                        folder.target().resolve("exchange.html"));
             }
         }
         return ExitCode.DONE;

@@ -4,7 +4,7 @@ package tubwright.desk.command;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -77,21 +77,21 @@ final class LedgerCommand implements Callable<Integer> {
                         design, request, !stiffnessOnly, RunCommand.stamp(), Version.text(), progress::stage);
                 progress.stage("writing the ledger");
                 String document = TrimJson.write(answer);
-                folder.text(RunFolder.ANSWER, document);
-                folder.text("ledger.csv", LedgerCsv.write(answer));
-                folder.text("ledger.html", LedgerPage.write(answer));
                 try (OutputStream stream = folder.open("worth.png")) {
                     stream.write(LedgerPage.picture(answer));
                 }
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
-                folder.finish();
-                progress.done();
-                if (printing.json()) {
-                    terminal.out().print(document);
-                } else {
-                    LedgerSummary.lines(terminal, answer, all).forEach(terminal::print);
-                    Written.tell(terminal, folder.target().resolve("ledger.html"), progress);
-                }
+                Written.keep(
+                        folder,
+                        design,
+                        document,
+                        Map.of("ledger.csv", LedgerCsv.write(answer), "ledger.html", LedgerPage.write(answer)));
+                Written.tell(
+                        terminal,
+                        progress,
+                        printing,
+                        document,
+                        LedgerSummary.lines(terminal, answer, all),
+                        folder.target().resolve("ledger.html"));
             }
         }
         return ExitCode.DONE;

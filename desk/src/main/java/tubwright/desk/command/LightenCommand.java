@@ -136,10 +136,7 @@ final class LightenCommand implements Callable<Integer> {
             try (RunFolder folder =
                     RunFolder.begin(out.orElse(options.folder().resolve("runs").resolve("lighten")))) {
                 String document = TrimJson.write(answer);
-                folder.text(RunFolder.ANSWER, document);
-                folder.text("lighten.html", LightenPage.write(answer));
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
-                folder.finish();
+                Written.keep(folder, design, document, Map.of("lighten.html", LightenPage.write(answer)));
                 ChoiceWork.Wanted wanted = write.wanted();
                 Optional<KeptChoice> kept = wanted.any()
                         ? Optional.of(ChoiceWork.write(

@@ -3,8 +3,8 @@ package tubwright.desk.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -115,9 +115,7 @@ final class PunchCommand implements Callable<Integer> {
         Path folder = design.file().toAbsolutePath().getParent();
         try (RunFolder out = RunFolder.begin(folder.resolve("runs").resolve("punch"))) {
             String document = PunchJson.write(answer);
-            out.text(RunFolder.ANSWER, document);
-            out.copy(folder, List.of(design.file()), "inputs");
-            out.finish();
+            Written.keep(out, design, document, Map.of());
             if (printing.json()) {
                 terminal.out().print(document);
             } else {

@@ -3,7 +3,7 @@ package tubwright.desk.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -123,31 +123,29 @@ final class SpreadCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         SpreadWork.Request request = request();
-        try (Progress progress = new Progress(terminal)) {
+        try (Interruption interruption = new Interruption();
+                Progress progress = new Progress(terminal)) {
+            progress.endsByItself();
             progress.stage("reading " + where.place());
             Design design = TrimWork.read(where.place());
-            try (RunFolder folder =
-                    RunFolder.begin(out.orElse(where.folder().resolve("runs").resolve("spread")))) {
-                SpreadStory story = SpreadWork.spread(
-                        design,
-                        request,
-                        RunCommand.stamp(),
-                        Version.text(),
-                        progress::stage,
-                        Thread.currentThread()::isInterrupted);
-                progress.stage("writing the page");
+            Path target = out.orElse(where.folder().resolve("runs").resolve("spread"));
+            // What cannot be written to is refused before the work, not after it.
+            RunFolder.begin(target).close();
+            SpreadStory story = SpreadWork.spread(
+                    design, request, RunCommand.stamp(), Version.text(), progress::stage, interruption::asked);
+            progress.stage("writing the page");
+            // Only now: a folder begun before the process was told to stop would be swept away.
+            try (RunFolder folder = RunFolder.begin(target)) {
                 String document = SpreadJson.write(story);
-                folder.text(RunFolder.ANSWER, document);
-                folder.text("spread.html", SpreadPage.write(story));
-                folder.copy(design.file().toAbsolutePath().getParent(), List.of(design.file()), "inputs");
-                folder.finish();
-                progress.done();
-                if (printing.json()) {
-                    terminal.out().print(document);
-                } else {
-                    SpreadSummary.lines(terminal, story).forEach(terminal::print);
-                    Written.tell(terminal, folder.target().resolve("spread.html"), progress);
-                }
+                Written.keep(folder, design, document, Map.of("spread.html", SpreadPage.write(story)));
+                Written.tell(
+                        terminal,
+                        progress,
+                        printing,
+                        document,
+                        SpreadSummary.lines(terminal, story),
+                        folder.target().resolve("spread.html"));
+                terminal.out().flush();
             }
         }
         return ExitCode.DONE;

@@ -9,6 +9,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tubwright.desk.answer.DamageAnswer;
 import tubwright.engine.design.Design;
 import tubwright.engine.quantity.Dimension;
@@ -171,12 +172,20 @@ public final class DamageWork {
     /** The patch at a point, at a hardpoint's insert, or the whole of a zone, wall or strip. */
     static Patch patch(Patches patches, Structure structure, String at, double size) {
         Optional<double[]> point = point(at);
-        if (point.isPresent()) {
-            return patches.disc(point.get(), size);
-        }
         boolean hardpoint =
                 structure.hardpoints().stream().anyMatch(h -> h.name().equals(at));
-        return hardpoint ? patches.at(at, size) : patches.whole(at);
+        try {
+            return point.isPresent()
+                    ? patches.disc(point.get(), size)
+                    : hardpoint ? patches.at(at, size) : patches.whole(at);
+        } catch (StructureException fault) {
+            // Typed, not written in the design: no line of it is at fault.
+            String hardpoints = point.isPresent()
+                    ? ""
+                    : "\n    hardpoints: "
+                            + structure.hardpoints().stream().map(h -> h.name()).collect(Collectors.joining(", "));
+            throw new UserMistake("--at " + at + ": " + fault.getMessage() + "\n    " + fault.remedy() + hardpoints);
+        }
     }
 
     /** A point in m; empty where the text is a name. */

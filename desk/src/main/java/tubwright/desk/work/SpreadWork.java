@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -68,8 +67,7 @@ public final class SpreadWork {
     /**
      * Follows the load.
      *
-     * @param stop asked now and then whether to give up
-     * @throws CancellationException where it says so
+     * @param stop asked before each step whether to end with what there is
      */
     public static SpreadStory spread(
             Design design,

@@ -102,6 +102,9 @@ class SpreadCommandTest {
             Typed typed = typed(wrong.toArray(String[]::new));
             assertTrue(typed.code() != 0, wrong.toString());
             assertFalse(typed.err().isBlank() || typed.err().contains("Exception"), typed.err());
+            assertFalse(
+                    typed.err().contains("tub.yaml:"),
+                    "a mistake on the command line is none of the design: " + typed.err());
         }
         assertFalse(Files.exists(folder.resolve("runs/spread")));
     }

@@ -11,8 +11,13 @@ final class CaseLoads {
 
     /** One flag per unknown: held by the case's supports. */
     static boolean[] fixed(Structure structure, Case wanted) {
+        return fixed(structure, wanted, new boolean[structure.unknowns()]);
+    }
+
+    /** The same where some unknowns are gone. */
+    static boolean[] fixed(Structure structure, Case wanted, boolean[] gone) {
         if (wanted instanceof Case.Loads loads && loads.free()) {
-            return oneInsert(structure, loads);
+            return oneInsert(structure, loads, gone);
         }
         return fixed(structure, wanted.hold());
     }
@@ -44,24 +49,39 @@ final class CaseLoads {
     }
 
     /** A free body in balance needs no reaction: one insert held in all six directions only says where it lies. */
-    private static boolean[] oneInsert(Structure structure, Case.Loads loads) {
+    private static boolean[] oneInsert(Structure structure, Case.Loads loads, boolean[] gone) {
         if (structure.hardpoints().isEmpty()) {
             throw new StructureException(
                     "case '" + loads.name() + "' has no hardpoint to load", "give the tub its hardpoints");
         }
         boolean[] fixed = new boolean[structure.unknowns()];
-        int node = structure.hardpointNode(structure.hardpoints().getFirst().name());
+        int node = structure.hardpoints().stream()
+                .mapToInt(h -> structure.hardpointNode(h.name()))
+                .filter(n -> !gone[6 * n])
+                .findFirst()
+                .orElseThrow(() ->
+                        new StructureException("case '" + loads.name() + "' has no hardpoint left", "tear out less"));
         Arrays.fill(fixed, 6 * node, 6 * node + 6, true);
         return fixed;
     }
 
-    private static double[] points(Structure structure, Case.Loads wanted, OwnMass mass) {
+    /** Forces (N) and moments (N·m) that are applied, without those of the structure's own mass. */
+    static double[] applied(Structure structure, Case wanted) {
+        return wanted instanceof Case.Loads each ? pushed(structure, each) : loads(structure, wanted);
+    }
+
+    private static double[] pushed(Structure structure, Case.Loads wanted) {
         double[] loads = new double[structure.unknowns()];
         for (Case.Force each : wanted.forces()) {
             structure.rider(each.hardpoint()).push(each.force(), each.moment(), loads);
         }
         wanted.pressures().forEach(p -> press(structure, wanted, p, loads));
         wanted.spreads().forEach(s -> spread(structure, wanted, s, loads));
+        return loads;
+    }
+
+    private static double[] points(Structure structure, Case.Loads wanted, OwnMass mass) {
+        double[] loads = pushed(structure, wanted);
         double[] a = wanted.acceleration();
         if (a[0] != 0 || a[1] != 0 || a[2] != 0) {
             mass.addForces(a, loads);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.structure;
 
+import java.util.Arrays;
 import java.util.List;
+import tubwright.numerics.SmallDense;
 import tubwright.numerics.SymmetricMatrix;
 
 /** The six rigid motions of a structure about its centre of mass, and what a mode has of them. */
@@ -101,6 +103,34 @@ final class RigidMotions {
             double acceleration = a[i][6] / a[i][i];
             for (int j = 0; j < loads.length; j++) {
                 loads[j] -= acceleration * momenta[i][j];
+            }
+        }
+    }
+
+    /**
+     * Brings the loads of a free body that were in balance into it again when some of it has gone, if only its own inertia: what is
+     * left is accelerated by what it lost.
+     *
+     * @param gone unknowns
+     */
+    void balanceWithout(boolean[] gone, double[] loads) {
+        double[][] left = new double[6][6];
+        double[] lost = new double[6];
+        for (int i = 0; i < loads.length; i++) {
+            for (int j = 0; j < 6; j++) {
+                lost[j] += gone[i] ? central[j][i] * loads[i] : 0;
+                for (int k = 0; k < 6; k++) {
+                    left[j][k] += gone[i] ? 0 : central[j][i] * momenta[k][i];
+                }
+            }
+        }
+        if (Arrays.stream(lost).allMatch(v -> v == 0)) {
+            return;
+        }
+        SmallDense.solve(left, new double[][] {lost});
+        for (int i = 0; i < loads.length; i++) {
+            for (int k = 0; k < 6 && !gone[i]; k++) {
+                loads[i] += lost[k] * momenta[k][i];
             }
         }
     }

@@ -67,8 +67,17 @@ public record Surroundings(int[] nodes, int[] border, double[] stiffness, double
         }
         BitSet ofPart = bits(tearing.nodesOf(elements));
         joints.forEach(p -> Arrays.stream(p.tie().nodes()).forEach(ofPart::set));
-        boolean[] held = CaseLoads.fixed(structure, wanted);
-        double[] load = CaseLoads.loads(structure, wanted);
+        boolean[] nowhere = new boolean[structure.unknowns()];
+        for (int i = 0; i < nowhere.length; i++) {
+            nowhere[i] = !ofRest.get(i / 6) && !ofPart.get(i / 6);
+        }
+        boolean[] held = CaseLoads.fixed(structure, wanted, nowhere);
+        double[] applied = CaseLoads.applied(structure, wanted);
+        OwnMass mass = new OwnMass(structure);
+        double[] load = CaseLoads.loads(structure, wanted, mass);
+        if (wanted instanceof Case.Loads l && l.free()) {
+            mass.motions().balanceWithout(nowhere, load);
+        }
         TreeSet<Integer> shared = new TreeSet<>();
         TreeSet<Integer> seen = new TreeSet<>();
         TreeSet<String> lost = new TreeSet<>();
@@ -77,8 +86,10 @@ public record Surroundings(int[] nodes, int[] border, double[] stiffness, double
             boolean touched = ofRest.get(n);
             for (int d = 0; d < 6; d++) {
                 int i = 6 * n + d;
+                // What is torn out takes its own weight with it; what pushes on it would be left hanging.
+                load[i] = nowhere[i] ? 0 : load[i];
                 touched |= held[i] || load[i] != 0;
-                if (load[i] != 0 && !ofRest.get(n) && !ofPart.get(n)) {
+                if (applied[i] != 0 && nowhere[i]) {
                     lost.add(structure.nameAt(n).isEmpty() ? "a spot of skin" : structure.nameAt(n));
                 }
                 fixed[i] = held[i] || ofPart.get(n) || !ofRest.get(n);

@@ -13,7 +13,6 @@ import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Factorisation;
 import tubwright.numerics.SingularMatrixException;
-import tubwright.numerics.SmallDense;
 import tubwright.numerics.SymmetricMatrix;
 import tubwright.numerics.eigen.CriticalFactors;
 import tubwright.numerics.eigen.EigenException;
@@ -54,14 +53,14 @@ public record TornCases(List<OneCase> cases, List<String> lost) {
         }
         Map<String, List<Case>> groups = new LinkedHashMap<>();
         for (Case each : cases) {
-            groups.computeIfAbsent(Arrays.toString(CaseLoads.fixed(structure, each)), _ -> new ArrayList<>())
+            groups.computeIfAbsent(Arrays.toString(CaseLoads.fixed(structure, each, dead)), _ -> new ArrayList<>())
                     .add(each);
         }
         OwnMass mass = new OwnMass(structure);
         Map<Case, OneCase> answers = new LinkedHashMap<>();
         try (Analysis analysis = solver.analyse(stiffness.pattern(), Definiteness.INDEFINITE)) {
             for (List<Case> group : groups.values()) {
-                boolean[] fixed = CaseLoads.fixed(structure, group.getFirst());
+                boolean[] fixed = CaseLoads.fixed(structure, group.getFirst(), dead);
                 for (int i = 0; i < fixed.length; i++) {
                     fixed[i] |= dead[i];
                 }
@@ -74,7 +73,7 @@ public record TornCases(List<OneCase> cases, List<String> lost) {
                             continue;
                         }
                         if (each instanceof Case.Loads l && l.free()) {
-                            balance(mass.motions(), dead, u);
+                            mass.motions().balanceWithout(dead, u);
                         }
                         for (int i = 0; i < u.length; i++) {
                             u[i] = fixed[i] ? 0 : u[i];
@@ -97,30 +96,6 @@ public record TornCases(List<OneCase> cases, List<String> lost) {
                 .forEach(p -> lost.add(p.name()));
         return new TornCases(
                 cases.stream().filter(answers::containsKey).map(answers::get).toList(), List.copyOf(lost));
-    }
-
-    /** A free body that has lost something, if only the inertia of what is gone, finds a new balance with the inertia of the rest. */
-    private static void balance(RigidMotions whole, boolean[] dead, double[] load) {
-        double[][] left = new double[6][6];
-        double[] lost = new double[6];
-        for (int i = 0; i < load.length; i++) {
-            for (int j = 0; j < 6; j++) {
-                double motion = whole.motions().get(j)[i];
-                lost[j] += dead[i] ? motion * load[i] : 0;
-                for (int k = 0; k < 6; k++) {
-                    left[j][k] += dead[i] ? 0 : motion * whole.momenta()[k][i];
-                }
-            }
-        }
-        if (Arrays.stream(lost).allMatch(v -> v == 0)) {
-            return;
-        }
-        SmallDense.solve(left, new double[][] {lost});
-        for (int i = 0; i < load.length; i++) {
-            for (int k = 0; k < 6 && !dead[i]; k++) {
-                load[i] += lost[k] * whole.momenta()[k][i];
-            }
-        }
     }
 
     private static double lowest(SymmetricMatrix k, SymmetricMatrix g, Analysis analysis, Factorisation factor) {

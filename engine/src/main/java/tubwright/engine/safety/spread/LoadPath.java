@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -111,8 +110,7 @@ public final class LoadPath {
      * Follows the load.
      *
      * @param step hears of each step as it begins
-     * @param stop asked now and then whether to give up
-     * @throws CancellationException where it says so
+     * @param stop asked before each step whether to end there
      */
     public static SpreadAnswer of(
             SpreadModel model, Manner manner, DirectSolver solver, Consumer<Reached> step, BooleanSupplier stop) {
@@ -171,7 +169,8 @@ public final class LoadPath {
             int lost = 0;
             for (int n = 1; n <= manner.most() && ended.isEmpty(); n++) {
                 if (stop.getAsBoolean()) {
-                    throw new CancellationException("stopped");
+                    ended = "it was stopped";
+                    break;
                 }
                 told.accept(new Reached(n, steps.getLast().factor(), peak));
                 Tried tried = settle(state, state.onward(before, energy / last), energy);

@@ -390,6 +390,11 @@ final class SectionLaw {
             tension = new boolean[mechanisms];
             opening = new double[mechanisms];
         }
+
+        /** Direction of the transverse shear strain in the laminate's axes, of any length. */
+        double[] sheared() {
+            return sheared;
+        }
     }
 
     /**

@@ -331,31 +331,32 @@ public final class SpreadModel {
         if (each.perVolume()) {
             return energy * area;
         }
-        // A crack across the fibres opens along them, one between them square to them: the band is as wide as the
-        // element
-        // reaches that way, whatever line of elements it follows.
+        // A crack across the fibres opens along them, one between them square to them, a core shears through along its
+        // shear force:
+        // the band is as wide as the element reaches that way, whatever line of elements it follows.
         double width = switch (each.kind()) {
-            case CORE_SHEAR, YIELD -> Math.sqrt(area);
-            case FIBRE -> extent(k, m, true);
-            case WEFT, MATRIX -> extent(k, m, false);
+            case CORE_SHEAR -> extent(k, drive.sheared());
+            case YIELD -> Math.sqrt(area);
+            case FIBRE -> extent(k, law(k).fibres(m));
+            case WEFT, MATRIX -> {
+                double[] fibres = law(k).fibres(m);
+                yield extent(k, new double[] {-fibres[1], fibres[0]});
+            }
         };
         return energy * t * area / width;
     }
 
-    /** How far an element reaches along the fibres of a mechanism's layer, or square to them, m. */
-    private double extent(int k, int m, boolean along) {
-        int e = elements[k];
-        double[] fibres = law(k).fibres(m);
+    /** How far an element reaches along a direction in the laminate's axes, m. */
+    private double extent(int k, double[] along) {
         double[] axes = axesOf[k];
         double[] way = new double[3];
+        double length = Math.hypot(along[0], along[1]);
         for (int d = 0; d < 3; d++) {
-            way[d] = along
-                    ? fibres[0] * axes[d] + fibres[1] * axes[3 + d]
-                    : -fibres[1] * axes[d] + fibres[0] * axes[3 + d];
+            way[d] = (along[0] * axes[d] + along[1] * axes[3 + d]) / length;
         }
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
-        for (int n : corners(e)) {
+        for (int n : corners(elements[k])) {
             double x = 0;
             for (int d = 0; d < 3; d++) {
                 x += way[d] * mesh.nodes()[3 * n + d];

@@ -23,12 +23,16 @@ import tubwright.engine.response.Study;
 import tubwright.engine.safety.damage.Patches;
 import tubwright.engine.strength.StrengthBasis;
 import tubwright.engine.structure.Case;
+import tubwright.engine.structure.Part;
 import tubwright.engine.structure.Solution;
 import tubwright.engine.structure.StaticSolver;
 import tubwright.engine.structure.StepTimes;
 import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Surroundings;
+import tubwright.engine.structure.Tearing;
+import tubwright.engine.structure.Torn;
+import tubwright.engine.structure.TornCases;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
 
@@ -117,6 +121,56 @@ class NeighbourhoodTest {
                 assertEquals(expected[i], found[i], 1e-8 * most);
             }
         }
+    }
+
+    /** What is torn out takes its weight along, and what is left of a free body finds a new balance. */
+    @Test
+    void roundAHoleALoadMovesAsFarAsInTheTornTub() throws IOException {
+        Tub tub = tub();
+        Structure structure = Structure.of(tub, Study.mesh(tub, 0.1)).with(tub.fittings());
+        Case.Loads wanted = (Case.Loads) load(tub);
+        assertTrue(wanted.free());
+        Patches patches = new Patches(structure);
+        Tearing tearing = new Tearing(structure, structure.assemble().diagonal());
+        int[] torn = patches.moving(0.35, 60).stream()
+                .map(p -> p.elements())
+                .filter(e -> insideOnly(tearing, e))
+                .findFirst()
+                .orElseThrow();
+        int[] beside = IntStream.range(0, structure.mesh().elementCount())
+                .filter(e -> Arrays.binarySearch(torn, e) < 0)
+                .filter(e -> e % 3 == 0)
+                .toArray();
+        SpreadModel model = Neighbourhood.of(tub, structure, beside, torn, wanted, ASSUMED, Solvers.best())
+                .model();
+        TornCases.OneCase whole = TornCases.of(structure, List.of(wanted), torn, Solvers.best())
+                .cases()
+                .getFirst();
+        double[] u = whole.displacements();
+        double[] felt = structure.assemble().multiply(u);
+        Torn gone = tearing.tear(torn);
+        double work = 0;
+        for (int i = 0; i < u.length; i++) {
+            work += u[i] * felt[i];
+        }
+        for (int i = 0; i < gone.dead().length; i++) {
+            for (int j = 0; j < gone.dead().length; j++) {
+                work -= u[6 * gone.nodes()[i / 6] + i % 6]
+                        * gone.stiffness()[i][j]
+                        * u[6 * gone.nodes()[j / 6] + j % 6];
+            }
+        }
+        SpreadAnswer answer =
+                LoadPath.of(model, new LoadPath.Manner(0, 0.2, 1e-3, 0.04), Solvers.best(), n -> {}, () -> false);
+        SpreadAnswer.Step first = answer.steps().get(1);
+        assertEquals(work, first.movement() / first.factor(), 1e-6 * work);
+    }
+
+    /** Whether tearing them out leaves a node without anything, and none of them carries a hardpoint. */
+    private static boolean insideOnly(Tearing tearing, int[] elements) {
+        Torn torn = tearing.tear(elements);
+        return torn.parts().keySet().stream().noneMatch(p -> p.kind() == Part.Kind.HARDPOINT)
+                && IntStream.range(0, torn.dead().length).anyMatch(i -> torn.dead()[i]);
     }
 
     /** Weight and inertia load every node; what the rest holds is the border alone. */

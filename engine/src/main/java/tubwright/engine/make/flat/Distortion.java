@@ -60,8 +60,8 @@ public record Distortion(
         double vx = (flat[b + 1] - flat[a + 1]) / local[0];
         double uy = (flat[c] - flat[a] - local[1] * ux) / local[2];
         double vy = (flat[c + 1] - flat[a + 1] - local[1] * vx) / local[2];
-        double sum = Math.hypot(ux + vy, vx - uy);
-        double difference = Math.hypot(ux - vy, vx + uy);
+        double sum = Math.sqrt((ux + vy) * (ux + vy) + (vx - uy) * (vx - uy));
+        double difference = Math.sqrt((ux - vy) * (ux - vy) + (vx + uy) * (vx + uy));
         return new double[] {(sum + difference) / 2, (sum - difference) / 2};
     }
 }

@@ -2,20 +2,26 @@
 package tubwright.engine.make.flat;
 
 import tubwright.engine.make.surface.TriangleSurface;
+import tubwright.numerics.Analysis;
 import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Factorisation;
 import tubwright.numerics.NodeGraph;
 import tubwright.numerics.SymmetricMatrix;
+import tubwright.numerics.SymmetricPattern;
 
 /**
  * Lays a surface into the plane with its lengths kept as well as they can be: from a least-squares conformal map (Lévy,
- * Petitjean, Ray & Maillot 2002) by turns of one best rotation a triangle and one linear solve (local/global, as rigid as
- * possible: Liu, Zhang, Xu, Gotsman & Gortler 2008; both from memory). The surface must be in one part and open.
+ * Petitjean, Ray & Maillot 2002) as rigid as possible, which is to say least squares from one best rotation a triangle (Liu,
+ * Zhang, Xu, Gotsman & Gortler 2008; both from memory), by steps of Newton on a quadratic that never curves down. The surface must be in one part and open.
  */
 public final class Flattening {
-    private static final int MOST_TURNS = 60;
-    private static final double SETTLED = 1e-7;
+    private static final int MOST_STEPS = 40;
+    /** A step that promises to take off less than this of its energy is the last … */
+    private static final double SETTLED = 1e-3;
+    /** … and so is one of less than this of its area: the square of a strain that no cutter sees. */
+    private static final double FINE = 1e-12;
+
     /** Smallest weight of an edge: keeps the matrix definite over obtuse triangles. */
     private static final double LEAST_WEIGHT = 1e-2;
 
@@ -154,86 +160,54 @@ public final class Flattening {
     private void rigid(double[] flat) {
         int n = surface.pointCount();
         int[] c = surface.corners();
-        SymmetricMatrix matrix = new SymmetricMatrix(graph().pattern(1));
         double[] weight = new double[c.length];
+        double area = 0;
         for (int t = 0; t < surface.triangles(); t++) {
+            area += surface.area(t);
             for (int k = 0; k < 3; k++) {
-                double w = Math.max(LEAST_WEIGHT, cotangent(t, k));
-                weight[3 * t + k] = w;
-                int i = c[3 * t + k];
-                int j = c[3 * t + (k + 1) % 3];
-                matrix.add(i, i, w);
-                matrix.add(j, j, w);
-                matrix.add(i, j, -w);
+                weight[3 * t + k] = Math.max(LEAST_WEIGHT, cotangent(t, k));
             }
         }
-        // The pattern may float: hold the first point, softly enough to leave rounding alone.
-        matrix.add(0, 0, matrix.get(0, 0));
-        double held = matrix.get(0, 0) / 2;
-        try (Factorisation factor = solver.factorise(matrix, Definiteness.POSITIVE_DEFINITE)) {
-            double[][] sides = new double[2][n];
-            double before = Double.POSITIVE_INFINITY;
-            for (int turn = 0; turn < MOST_TURNS; turn++) {
-                double energy = local(flat, weight, sides);
-                sides[0][0] += held * flat[0];
-                sides[1][0] += held * flat[1];
-                factor.solveInPlace(sides);
-                for (int p = 0; p < n; p++) {
-                    flat[2 * p] = sides[0][p];
-                    flat[2 * p + 1] = sides[1][p];
+        SymmetricPattern pattern = graph().pattern(2);
+        Turned turned = new Turned(surface, weight);
+        double[] downhill = new double[2 * n];
+        double energy = turned.energy(flat);
+        try (Analysis analysis = solver.analyse(pattern, Definiteness.POSITIVE_DEFINITE)) {
+            for (int step = 0; step < MOST_STEPS; step++) {
+                SymmetricMatrix matrix = new SymmetricMatrix(pattern);
+                turned.quadratic(matrix, downhill);
+                try (Factorisation factor = analysis.factorise(matrix)) {
+                    double[] gradient = downhill.clone();
+                    factor.solveInPlace(downhill);
+                    double promised = 0;
+                    for (int i = 0; i < downhill.length; i++) {
+                        promised += gradient[i] * downhill[i] / 2;
+                    }
+                    boolean settled = promised < SETTLED * energy + FINE * area;
+                    double now = stepped(turned, flat, downhill, energy);
+                    if (settled || now >= energy) {
+                        break;
+                    }
+                    energy = now;
                 }
-                if (before - energy < SETTLED * energy || energy < 1e-24) {
-                    break;
-                }
-                before = energy;
             }
         }
     }
 
-    /** Best rotation of every triangle; fills the right-hand sides and gives the energy before. */
-    private double local(double[] flat, double[] weight, double[][] sides) {
-        java.util.Arrays.fill(sides[0], 0);
-        java.util.Arrays.fill(sides[1], 0);
-        int[] c = surface.corners();
-        double energy = 0;
-        double[] dx = new double[3];
-        double[] dy = new double[3];
-        for (int t = 0; t < surface.triangles(); t++) {
-            double[] local = surface.localCorners(t);
-            double[] px = {0, local[0], local[1]};
-            double[] py = {0, 0, local[2]};
-            double cos = 0;
-            double sin = 0;
-            double square = 0;
-            for (int k = 0; k < 3; k++) {
-                int m = (k + 1) % 3;
-                dx[k] = px[k] - px[m];
-                dy[k] = py[k] - py[m];
-                double u = flat[2 * c[3 * t + k]] - flat[2 * c[3 * t + m]];
-                double v = flat[2 * c[3 * t + k] + 1] - flat[2 * c[3 * t + m] + 1];
-                double w = weight[3 * t + k];
-                cos += w * (u * dx[k] + v * dy[k]);
-                sin += w * (v * dx[k] - u * dy[k]);
-                square += w * (u * u + v * v + dx[k] * dx[k] + dy[k] * dy[k]);
+    /** Goes a step, shorter where the whole one leads uphill; the energy after it. */
+    private static double stepped(Turned turned, double[] flat, double[] downhill, double energy) {
+        double[] from = flat.clone();
+        for (double share = 1; share > 1e-4; share /= 2) {
+            for (int i = 0; i < flat.length; i++) {
+                flat[i] = from[i] + share * downhill[i];
             }
-            double l = Math.hypot(cos, sin);
-            energy += Math.max(0, square - 2 * l);
-            if (l > 0) {
-                cos /= l;
-                sin /= l;
-            } else {
-                cos = 1;
-            }
-            for (int k = 0; k < 3; k++) {
-                double w = weight[3 * t + k];
-                double u = w * (cos * dx[k] - sin * dy[k]);
-                double v = w * (sin * dx[k] + cos * dy[k]);
-                sides[0][c[3 * t + k]] += u;
-                sides[1][c[3 * t + k]] += v;
-                sides[0][c[3 * t + (k + 1) % 3]] -= u;
-                sides[1][c[3 * t + (k + 1) % 3]] -= v;
+            double now = turned.energy(flat);
+            if (now < energy) {
+                return now;
             }
         }
+        System.arraycopy(from, 0, flat, 0, flat.length);
+        turned.energy(flat);
         return energy;
     }
 }

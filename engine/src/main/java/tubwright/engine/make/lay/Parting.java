@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.make.lay;
 
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -35,18 +35,18 @@ final class Parting {
     private static final double CRUMB = 2e-3;
 
     private final Mesh mesh;
+    private final OutlineFlats flats;
     private final DirectSolver solver;
     private final int[] across;
     /** Group of each element of sheets that were cut before: skins of one outline are cut alike. */
-    private final Map<Key, int[]> known = new ConcurrentHashMap<>();
+    private final Map<IntBuffer, int[]> known = new ConcurrentHashMap<>();
 
-    Parting(Mesh mesh, DirectSolver solver) {
+    Parting(Mesh mesh, OutlineFlats flats, DirectSolver solver) {
         this.mesh = mesh;
+        this.flats = flats;
         this.solver = solver;
         across = Neighbours.of(mesh);
     }
-
-    private record Key(int hash, int count) {}
 
     /** Whether cutting this along the tub severs no fibre. */
     static boolean mayBeCut(LaidPly ply) {
@@ -56,8 +56,7 @@ final class Parting {
 
     /** The ply in parts; the ply itself where no cut helps. */
     List<LaidPly> of(LaidPly ply) {
-        int[] group = known.computeIfAbsent(
-                new Key(Arrays.hashCode(ply.elements()), ply.elements().length), _ -> groups(ply.elements()));
+        int[] group = known.computeIfAbsent(IntBuffer.wrap(ply.elements()), _ -> groups(ply.elements()));
         Map<Integer, List<Integer>> members = new LinkedHashMap<>();
         for (int i = 0; i < group.length; i++) {
             members.computeIfAbsent(group[i], _ -> new ArrayList<>()).add(i);
@@ -129,7 +128,7 @@ final class Parting {
         if (Arrays.stream(group).max().orElse(0) == 0) {
             return group;
         }
-        Whole whole = Whole.of(mesh, elements, solver);
+        OutlineFlats.Flat whole = flats.of(elements);
         Map<Long, Double> borders = borders(elements, place, group);
         Set<Long> apart = new HashSet<>();
         while (true) {
@@ -231,38 +230,12 @@ final class Parting {
         return area;
     }
 
-    /** All of a sheet in the plane: where trials of a part of it start from. */
-    private record Whole(MeshSurface face, double[] flat) {
-        static Whole of(Mesh mesh, int[] elements, DirectSolver solver) {
-            MeshSurface face = MeshSurface.of(mesh, in(mesh, elements)::get);
-            return new Whole(face, Flattening.isometric(face.surface(), solver));
-        }
-
-        /** The places of the points of a part. */
-        double[] of(MeshSurface part) {
-            double[] places = new double[2 * part.surface().pointCount()];
-            for (int n = 0; n < part.pointOfNode().length; n++) {
-                int p = part.pointOfNode()[n];
-                if (p >= 0) {
-                    System.arraycopy(flat, 2 * face.pointOfNode()[n], places, 2 * p, 2);
-                }
-            }
-            return places;
-        }
-    }
-
-    private static BitSet in(Mesh mesh, int[] elements) {
-        BitSet taken = new BitSet(mesh.elementCount());
-        Arrays.stream(elements).forEach(taken::set);
-        return taken;
-    }
-
-    private boolean together(Whole whole, int[] elements, int[] group, int a, int b) {
+    private boolean together(OutlineFlats.Flat whole, int[] elements, int[] group, int a, int b) {
         int[] both = IntStream.range(0, group.length)
                 .filter(i -> group[i] == a || group[i] == b)
                 .map(i -> elements[i])
                 .toArray();
-        MeshSurface face = MeshSurface.of(mesh, in(mesh, both)::get);
+        MeshSurface face = flats.face(both);
         double[] flat = Flattening.isometric(face.surface(), whole.of(face), solver);
         return Distortion.of(face.surface(), flat).beyond() <= DrapedPly.CRUMBS;
     }

@@ -1,11 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.engine.make.lay;
 
+import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import tubwright.engine.make.ply.LaidPly;
 import tubwright.engine.make.ply.PlyPlan;
 import tubwright.engine.mesh.Mesh;
@@ -61,39 +66,63 @@ public final class PlyLayer {
                 rims,
                 plan.plies(),
                 new LayStarts(mesh, starts, plan.plies()));
+        OutlineFlats flats = new OutlineFlats(mesh, solver);
         SheetLayer sheet =
-                new SheetLayer(mesh, solver, rims, new CoreMarks(mesh, rims, plan.plies(), tub.hardpoints()));
-        Parting parting = new Parting(mesh, solver);
+                new SheetLayer(mesh, flats, solver, rims, new CoreMarks(mesh, rims, plan.plies(), tub.hardpoints()));
+        Parting parting = new Parting(mesh, flats, solver);
         int all = plan.plies().size();
         List<List<DrapedPly>> draped = new ArrayList<>(Collections.nCopies(all, List.of()));
         AtomicInteger done = new AtomicInteger();
-        Parallel.run(all, i -> {
+        int[] order = order(plan.plies());
+        Parallel.run(all, turn -> {
             if (progress.cancelled()) {
                 throw new CancellationException("stopped");
             }
+            int i = order[turn];
             LaidPly ply = plan.plies().get(i);
             boolean onSkin = mesh.region(ply.elements()[0]).surface() == Region.Surface.SKIN;
             boolean drapes = ply.cloth() && onSkin && Advice.area(mesh, ply) > Advice.CRUMB;
-            List<DrapedPly> parts = drapes
+            // The solver on one thread: plies are many and small, and two solvers on two threads each wait for one another.
+            List<DrapedPly> parts = Parallel.alone(() -> drapes
                     ? List.of(cloth.lay(ply))
-                    : onSkin && Parting.mayBeCut(ply) ? inParts(sheet, parting, ply) : List.of(sheet.lay(ply));
+                    : onSkin && Parting.mayBeCut(ply) ? inParts(sheet, parting, ply) : List.of(sheet.lay(ply)));
             draped.set(i, parts.stream().map(p -> Advice.on(mesh, p)).toList());
             progress.laid(ply, done.incrementAndGet(), all);
         });
         return new LaidTub(tub, mesh, draped.stream().flatMap(List::stream).toList());
     }
 
+    /**
+     * Whose turn when: the first of each outline and angle before those that share what is found for it, so that nobody waits
+     * for a neighbour, and the largest first, so that the cores end together.
+     */
+    private static int[] order(List<LaidPly> plies) {
+        Map<List<Object>, Integer> seen = new HashMap<>();
+        int[] rank = new int[plies.size()];
+        for (int i = 0; i < rank.length; i++) {
+            LaidPly ply = plies.get(i);
+            List<Object> outline = List.of(IntBuffer.wrap(ply.elements()), ply.cloth() ? ply.angle() : "sheet");
+            rank[i] = seen.merge(outline, 1, Integer::sum);
+        }
+        return IntStream.range(0, rank.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(i -> Math.min(2, rank[i]))
+                        .thenComparingInt(i -> -plies.get(i).elements().length))
+                .mapToInt(i -> i)
+                .toArray();
+    }
+
     /** A sheet as it is, or cut where in one it would have to stretch. */
     private static List<DrapedPly> inParts(SheetLayer sheet, Parting parting, LaidPly ply) {
-        DrapedPly whole = sheet.lay(ply);
-        if (whole.flat().distortion().beyond() <= DrapedPly.CRUMBS) {
-            return List.of(whole);
+        SheetLayer.Sheet whole = sheet.flat(ply);
+        if (whole.distortion().beyond() <= DrapedPly.CRUMBS) {
+            return List.of(sheet.lay(ply, whole));
         }
         List<LaidPly> parts = parting.of(ply);
         if (parts.size() == 1) {
-            return List.of(whole);
+            return List.of(sheet.lay(ply, whole));
         }
-        String words = parting.words(ply, parts, whole.flat().distortion());
+        String words = parting.words(ply, parts, whole.distortion());
         return parts.stream().map(p -> sheet.lay(p).with(words)).toList();
     }
 }

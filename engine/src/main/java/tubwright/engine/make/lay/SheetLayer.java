@@ -30,33 +30,57 @@ import tubwright.numerics.DirectSolver;
  */
 final class SheetLayer {
     private final Mesh mesh;
+    private final OutlineFlats flats;
     private final DirectSolver solver;
     private final Rims rims;
 
     private final CoreMarks cores;
 
-    SheetLayer(Mesh mesh, DirectSolver solver, Rims rims, CoreMarks cores) {
+    SheetLayer(Mesh mesh, OutlineFlats flats, DirectSolver solver, Rims rims, CoreMarks cores) {
+        this.flats = flats;
         this.cores = cores;
         this.rims = rims;
         this.mesh = mesh;
         this.solver = solver;
     }
 
+    /**
+     * A sheet in the plane, not yet turned or marked.
+     *
+     * @param outer the mould's face under it
+     * @param face the face it lies on
+     * @param points 2 coordinates a point of either, m
+     */
+    record Sheet(MeshSurface outer, TriangleSurface face, double[] points, Distortion distortion) {}
+
     DrapedPly lay(LaidPly ply) {
-        LayLimits limits = LayLimits.of(ply.material());
-        boolean[] taken = new boolean[mesh.elementCount()];
+        return lay(ply, flat(ply));
+    }
+
+    Sheet flat(LaidPly ply) {
         double[] depthAt = new double[mesh.elementCount()];
-        double area = 0;
         for (int i = 0; i < ply.elements().length; i++) {
-            taken[ply.elements()[i]] = true;
             depthAt[ply.elements()[i]] = ply.depths()[i];
-            area += mesh.area(ply.elements()[i]);
         }
-        MeshSurface outer = MeshSurface.of(mesh, e -> taken[e]);
+        OutlineFlats.Flat mould = flats.of(ply.elements());
+        MeshSurface outer = mould.face();
         boolean wall = mesh.region(ply.elements()[0]).surface() == Region.Surface.WALL;
         TriangleSurface face = wall ? outer.surface() : outer.inward(depths(outer, depthAt));
-        double[] flat = Flattening.isometric(face, solver);
-        Distortion distortion = Distortion.of(face, flat);
+        double[] points = wall ? mould.flat().clone() : Flattening.isometric(face, mould.flat(), solver);
+        return new Sheet(outer, face, points, Distortion.of(face, points));
+    }
+
+    /** With its sheet, whose points are turned. */
+    DrapedPly lay(LaidPly ply, Sheet sheet) {
+        LayLimits limits = LayLimits.of(ply.material());
+        double area = 0;
+        for (int e : ply.elements()) {
+            area += mesh.area(e);
+        }
+        MeshSurface outer = sheet.outer();
+        TriangleSurface face = sheet.face();
+        double[] flat = sheet.points();
+        Distortion distortion = sheet.distortion();
         int middle = middle(ply.elements());
         turn(flat, outer, face, middle, Directions.of(mesh, middle, Directions.nominal(mesh, middle, ply)));
         double[] start = Mould.centre(mesh, middle);

@@ -55,6 +55,27 @@ class SphereNetTest {
         }
     }
 
+    /** Where the bias through the pole meets the equator: s = 0.9805², 52.425° (make-reference §1.3 B, its second table). */
+    @Test
+    void onTheBiasClothShearsByMoreThanHalfARightAngleAtTheEquator() {
+        ClothNet net = net(6, 0.05);
+        double[] p = new double[3];
+        double heightBefore = 1;
+        double shearBefore = 0;
+        for (int k = 1; ; k++) {
+            int n = net.node(k, k);
+            net.position(n, p);
+            double shear = Math.toDegrees(net.shearAt(n));
+            if (p[2] < 0) {
+                double there = shearBefore + (shear - shearBefore) * heightBefore / (heightBefore - p[2]);
+                NET.equal("shear in degrees on the bias at the equator", 52.425, there, 0.25);
+                return;
+            }
+            heightBefore = p[2];
+            shearBefore = shear;
+        }
+    }
+
     @Test
     void quadrantsAlternateInSign() {
         ClothNet net = net(5, 0.05);

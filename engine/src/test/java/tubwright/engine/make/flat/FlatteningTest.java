@@ -4,6 +4,7 @@ package tubwright.engine.make.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tubwright.engine.make.surface.Bodies;
@@ -11,6 +12,8 @@ import tubwright.engine.make.surface.TriangleSurface;
 import tubwright.engine.verification.ladder.Family;
 import tubwright.engine.verification.ladder.Ladder;
 import tubwright.engine.verification.ladder.Mark;
+import tubwright.numerics.NodeGraph;
+import tubwright.numerics.SymmetricMatrix;
 import tubwright.numerics.solver.Solvers;
 
 /** Caps of a unit sphere and bodies that unroll, against closed forms (make-reference §2.1). */
@@ -57,6 +60,64 @@ class FlatteningTest {
                     1 / square(Math.cos(middle / 2)),
                     Math.exp(rim) / pole,
                     0.002);
+        }
+    }
+
+    /** A long strip that begins bent by 120° lies straight, which turns of one rotation a triangle do but slowly. */
+    @Test
+    void aBentStripLiesStraight() {
+        int length = 100;
+        double[] points = new double[6 * (length + 1)];
+        double[] bent = new double[4 * (length + 1)];
+        int[] corners = new int[6 * length];
+        for (int i = 0; i <= length; i++) {
+            double along = 0.01 * i;
+            double turn = Math.toRadians(120) * i / length;
+            double radius = 1 / Math.toRadians(120);
+            for (int side = 0; side < 2; side++) {
+                int p = 2 * i + side;
+                points[3 * p] = along;
+                points[3 * p + 1] = 0.02 * side;
+                bent[2 * p] = (radius - 0.02 * side) * Math.sin(turn);
+                bent[2 * p + 1] = radius - (radius - 0.02 * side) * Math.cos(turn);
+            }
+            if (i < length) {
+                int p = 2 * i;
+                System.arraycopy(new int[] {p, p + 2, p + 1, p + 1, p + 2, p + 3}, 0, corners, 6 * i, 6);
+            }
+        }
+        TriangleSurface strip = TriangleSurface.of(points, corners);
+        double[] flat = Flattening.isometric(strip, bent, Solvers.pureJava());
+        Distortion d = Distortion.of(strip, flat);
+        assertTrue(d.longest() < 1e-5 && d.shortest() > -1e-5, d::toString);
+        assertEquals(1, Math.hypot(flat[4 * length] - flat[0], flat[4 * length + 1] - flat[1]), 1e-5);
+    }
+
+    /** The first derivatives against differences of the energy. */
+    @Test
+    void theWayDownhillIsThatOfTheEnergy() {
+        TriangleSurface cap = cap(Math.toRadians(30));
+        double[] weight = new double[cap.corners().length];
+        Arrays.fill(weight, 0.5);
+        double[] flat = Flattening.conformal(cap, Solvers.pureJava());
+        Turned turned = new Turned(cap, weight);
+        turned.energy(flat);
+        double[] downhill = new double[flat.length];
+        int[] start = new int[cap.triangles() + 1];
+        Arrays.setAll(start, t -> 3 * t);
+        turned.quadratic(
+                new SymmetricMatrix(
+                        NodeGraph.of(cap.pointCount(), start, cap.corners()).pattern(2)),
+                downhill);
+        for (int i : new int[] {0, 1, 501, flat.length - 1}) {
+            double here = flat[i];
+            double step = 1e-6;
+            flat[i] = here + step;
+            double more = turned.energy(flat);
+            flat[i] = here - step;
+            double less = turned.energy(flat);
+            flat[i] = here;
+            assertEquals((less - more) / (2 * step), downhill[i], 1e-7 + 1e-5 * Math.abs(downhill[i]));
         }
     }
 

@@ -2,8 +2,8 @@
 package tubwright.engine.make.lay;
 
 import java.nio.IntBuffer;
-import java.util.BitSet;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import tubwright.engine.make.flat.Flattening;

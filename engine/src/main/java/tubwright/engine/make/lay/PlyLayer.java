@@ -82,7 +82,8 @@ public final class PlyLayer {
             LaidPly ply = plan.plies().get(i);
             boolean onSkin = mesh.region(ply.elements()[0]).surface() == Region.Surface.SKIN;
             boolean drapes = ply.cloth() && onSkin && Advice.area(mesh, ply) > Advice.CRUMB;
-            // The solver on one thread: plies are many and small, and two solvers on two threads each wait for one another.
+            // The solver on one thread: plies are many and small, and two solvers on two threads each wait for one
+            // another.
             List<DrapedPly> parts = Parallel.alone(() -> drapes
                     ? List.of(cloth.lay(ply))
                     : onSkin && Parting.mayBeCut(ply) ? inParts(sheet, parting, ply) : List.of(sheet.lay(ply)));

@@ -64,12 +64,14 @@ public interface Factorisation extends AutoCloseable {
 
     /** The matrix of the entries' magnitudes. */
     static SymmetricMatrix magnitudes(SymmetricMatrix matrix) {
-        SymmetricMatrix magnitudes = matrix.copy();
-        double[] values = magnitudes.values();
-        for (int k = 0; k < values.length; k++) {
-            values[k] = Math.abs(values[k]);
-        }
-        return magnitudes;
+        double[] values = matrix.values();
+        double[] magnitudes = new double[values.length];
+        Parallel.chunks(values.length, (from, to) -> {
+            for (int k = from; k < to; k++) {
+                magnitudes[k] = Math.abs(values[k]);
+            }
+        });
+        return new SymmetricMatrix(matrix.pattern(), magnitudes);
     }
 
     /** As {@link #residual} for several solutions at once. */

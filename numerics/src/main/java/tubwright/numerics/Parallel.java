@@ -19,6 +19,8 @@ public final class Parallel {
     private static final int THREADS = Math.max(
             1, Integer.getInteger("tubwright.threads", Runtime.getRuntime().availableProcessors()));
 
+    private static final int CHUNK = 1 << 17;
+
     private Parallel() {}
 
     /**
@@ -115,6 +117,19 @@ public final class Parallel {
         if (first != null) {
             throw rethrown(first);
         }
+    }
+
+    /** Work on a range of entries. */
+    @FunctionalInterface
+    public interface RangeTask {
+        /** Does the entries from the first to before the last. */
+        void run(int from, int to);
+    }
+
+    /** Splits the entries of a long array into ranges and runs them on all cores. */
+    public static void chunks(int length, RangeTask task) {
+        int parts = (length + CHUNK - 1) / CHUNK;
+        run(parts, part -> task.run(part * CHUNK, (int) Math.min(length, (part + 1L) * CHUNK)));
     }
 
     private static RuntimeException rethrown(Throwable failure) {

@@ -87,9 +87,11 @@ public final class SymmetricMatrix {
             throw new IllegalArgumentException("The matrices have different patterns");
         }
         double[] sum = new double[values.length];
-        for (int k = 0; k < sum.length; k++) {
-            sum[k] = values[k] + factor * other.values[k];
-        }
+        Parallel.chunks(sum.length, (from, to) -> {
+            for (int k = from; k < to; k++) {
+                sum[k] = values[k] + factor * other.values[k];
+            }
+        });
         return new SymmetricMatrix(pattern, sum);
     }
 

@@ -15,6 +15,8 @@ import tubwright.engine.response.Study;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.Case;
+import tubwright.engine.structure.StaticSolver;
+import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
@@ -76,6 +78,16 @@ public final class EngineWorkbench implements Workbench {
 
         @Override
         public CheckAnswer check() {
+            for (Design.Variant variant : design.variants()) {
+                try {
+                    Tub tub = variant.tub();
+                    // The coarsest mesh of a run: what finds no element there stops the run.
+                    double size = tub.meshSize() * Study.USUAL_SIZES.getFirst();
+                    StaticSolver.check(Structure.of(tub, Study.mesh(tub, size)), tub.cases());
+                } catch (StructureException | ShapeException fault) {
+                    throw design.explain(variant, fault);
+                }
+            }
             return InWords.of(design);
         }
 

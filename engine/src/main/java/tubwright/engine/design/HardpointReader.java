@@ -136,7 +136,7 @@ final class HardpointReader {
                                 name,
                                 other.name(),
                                 apart * 1e3),
-                        "their strength is found as if each stood in whole core"));
+                        "their strength is not checked; set them apart, or make them one insert"));
             }
         }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tubwright.engine.joint.BoltedChecks;
 import tubwright.engine.joint.InsertChecks;
 import tubwright.engine.joint.InsertLoad;
@@ -43,8 +44,16 @@ final class InsertReserves {
      * @param element nearest to it
      * @param axes of that element: e1, e2, normal
      * @param arm from the skin to the point, m
+     * @param overlaps names of the hardpoints whose inserts it overlaps; empty where it stands clear
      */
-    private record Seat(Hardpoint hardpoint, int node, int element, double[] axes, double[] arm, InsertSite site) {
+    private record Seat(
+            Hardpoint hardpoint,
+            int node,
+            int element,
+            double[] axes,
+            double[] arm,
+            InsertSite site,
+            String overlaps) {
         double[] normal() {
             return Arrays.copyOfRange(axes, 6, 9);
         }
@@ -81,18 +90,25 @@ final class InsertReserves {
                     .mapToDouble(s -> distance(foot, s))
                     .min()
                     .orElse(Double.POSITIVE_INFINITY);
-            double spacing = hardpoints.stream()
+            List<Hardpoint> others = hardpoints.stream()
                     .filter(o -> o != each && o.part().equals(each.part()))
+                    .toList();
+            double spacing = others.stream()
                     .mapToDouble(o -> distance(o.position(), p))
                     .min()
                     .orElse(Double.POSITIVE_INFINITY);
+            String overlaps = others.stream()
+                    .filter(o -> distance(o.position(), p) < o.footprintRadius() + each.footprintRadius())
+                    .map(Hardpoint::name)
+                    .collect(Collectors.joining("\" and of \""));
             seats.add(new Seat(
                     each,
                     structure.hardpointNode(each.name()),
                     element,
                     axes,
                     arm,
-                    new InsertSite(each.footprintRadius(), edge, spacing)));
+                    new InsertSite(each.footprintRadius(), edge, spacing),
+                    overlaps));
         }
     }
 
@@ -110,6 +126,13 @@ final class InsertReserves {
             double[] force = Arrays.copyOf(push, 3);
             double[] moment = Arrays.copyOfRange(push, 3, 6);
             if (Math.sqrt(dot(force, force)) < 1e-3 && Math.sqrt(dot(moment, moment)) < 1e-6) {
+                continue;
+            }
+            if (!seat.overlaps().isEmpty()) {
+                // No rule says what is left of two inserts in the same core.
+                notChecked.add(new Check.NotChecked(
+                        "insert of \"" + seat.hardpoint().name() + "\", which overlaps that of \"" + seat.overlaps() + "\"",
+                        List.of("inserts that stand clear of each other, or a test of them together")));
                 continue;
             }
             for (Check check : checks(seat, force, moment)) {

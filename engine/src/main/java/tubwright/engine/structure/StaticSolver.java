@@ -250,6 +250,19 @@ public final class StaticSolver {
         return true;
     }
 
+    /**
+     * Sees whether every case finds what it holds, loads and presses on, and leaves no motion free. Solves nothing.
+     *
+     * @throws StructureException if not
+     */
+    public static void check(Structure structure, List<Case> cases) {
+        FreeMotion motion = new FreeMotion(structure.positions(), structure.groups());
+        for (Case each : cases) {
+            checkHeld(structure, motion, CaseLoads.fixed(structure, each), each);
+            CaseLoads.loads(structure, each);
+        }
+    }
+
     static void checkHeld(Structure structure, FreeMotion motion, boolean[] fixed, Case c) {
         int main = motion.root(0);
         for (int n = 0; n < structure.nodeCount(); n++) {

@@ -67,6 +67,26 @@ class CylinderStabilityTest {
         return Math.sqrt(Eigenvalues.of(matrix, 3)[0]);
     }
 
+    /** The theory itself, at the entries no shell is measured against below (L/R = 20 as in tables of Loy and Lam's kind). */
+    @ParameterizedTest
+    @CsvSource({
+        "20, 100, 3, .022103",
+        "20, 100, 4, .042094",
+        "20, 100, 5, .068007",
+        "20, 20, 1, .016103",
+        "20, 20, 3, .109812",
+        "5, 100, 2, .076370",
+        "5, 100, 5, .070494",
+        "1, 100, 5, .281207",
+        "1, 100, 6, .238897",
+        "1, 100, 8, .243598",
+        "2, 500, 6, .063938",
+        "2, 500, 7, .053634"
+    })
+    void sandersTheoryGivesTheTabledFrequencies(double lr, double rt, int n, double table) {
+        assertEquals(table, sanders(lr, rt, n), 2e-6);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "20, 100, 1, .016101",

@@ -4,7 +4,6 @@ package tubwright.numerics.eigen;
 import java.util.ArrayList;
 import java.util.List;
 import tubwright.numerics.Parallel;
-import tubwright.numerics.SymmetricMatrix;
 
 /**
  * Vectors orthonormal in the inner product of a positive semi-definite matrix B, each kept together with its product
@@ -17,11 +16,11 @@ final class Basis {
     /** Norms below this share of what was there before are rounding. */
     private static final double NOTHING = 1e-12;
 
-    private final SymmetricMatrix b;
+    private final Product b;
     private final List<double[]> vectors = new ArrayList<>();
     private final List<double[]> products = new ArrayList<>();
 
-    Basis(SymmetricMatrix b) {
+    Basis(Product b) {
         this.b = b;
     }
 
@@ -62,13 +61,13 @@ final class Basis {
         takeOut(one, 0, taken);
         takeOut(one, 0, taken);
         double before = length(coefficients);
-        double[] bw = b.multiply(w);
+        double[] bw = b.of(w);
         double norm = Math.sqrt(Math.max(0, dot(w, bw)));
         before = Math.hypot(before, norm);
         if (norm > NOTHING * before && norm < 1e-6 * before) {
             // Cancellation has spoilt orthogonality; once more. What is taken here is below rounding of the first pass.
             takeOut(one, 0, new double[][] {new double[coefficients.length]});
-            b.multiply(w, bw);
+            bw = b.of(w);
             norm = Math.sqrt(Math.max(0, dot(w, bw)));
         }
         return add(w, bw, norm, before, coefficients);
@@ -97,7 +96,7 @@ final class Basis {
     void orthogonalise(double[][] w, int local, double[][] coefficients) {
         takeOut(w, local, coefficients);
         takeOut(w, 0, coefficients);
-        double[][] bw = b.multiply(w);
+        double[][] bw = b.of(w);
         int old = size();
         for (int k = 0; k < w.length; k++) {
             double before = Math.sqrt(Math.max(0, dot(w[k], bw[k])));

@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import tubwright.numerics.SymmetricMatrix;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * Block Lanczos with thick restart for an operator that is self-adjoint in the inner product of a positive
@@ -54,10 +55,12 @@ final class BlockLanczos {
 
     /** Residual over eigenvalue of pairs wanted only roughly. */
     private static final double ROUGH = 1e-3;
+    /** Decades by which residuals fall in a step at most, as far as seen: so long there is no need to look. */
+    private static final double DECADES = 1.6;
     /** Ritz values below this share of the largest are those of the null space. */
     private static final double NOTHING = 1e-11;
 
-    private final SymmetricMatrix b;
+    private final Product b;
     private final Operator operator;
     private final int block;
     private final Wanted wanted;
@@ -75,14 +78,14 @@ final class BlockLanczos {
      * @param block vectors advanced at once
      * @param seed of the starting block
      */
-    BlockLanczos(SymmetricMatrix b, Operator operator, int block, Wanted wanted, long seed) {
+    BlockLanczos(Product b, Operator operator, int block, Wanted wanted, long seed) {
         this.b = b;
         this.operator = operator;
         this.block = Math.max(1, Math.min(block, b.order()));
         this.wanted = wanted;
         random = new SplittableRandom(seed);
         basis = new Basis(b);
-        most = wanted.all() + Math.max(wanted.all(), 24) + 8 * this.block;
+        most = wanted.all() + Math.max(wanted.all(), 24) + 12 * this.block;
         h = new double[most + 2 * this.block][most + 2 * this.block];
     }
 
@@ -103,6 +106,11 @@ final class BlockLanczos {
      * @param thorough whether the space is filled before anything is believed, because something was missed before
      */
     Ritz run(Ritz known, List<double[]> start, int restarts, boolean thorough) {
+        begin(known, start);
+        return goOn(restarts, thorough);
+    }
+
+    private void begin(Ritz known, List<double[]> start) {
         List<double[]> first = new ArrayList<>();
         for (int k = 0; k < known.values.length; k++) {
             if (known.residuals[k] > wanted.tolerance) {
@@ -110,7 +118,7 @@ final class BlockLanczos {
                 continue;
             }
             h[basis.size()][basis.size()] = known.values[k];
-            basis.addOrthonormal(known.vectors[k], b.multiply(known.vectors[k]));
+            basis.addOrthonormal(known.vectors[k], b.of(known.vectors[k]));
         }
         processed = basis.size();
         first.addAll(start);
@@ -120,17 +128,29 @@ final class BlockLanczos {
         for (double[] v : first) {
             basis.orthogonalise(v, new double[h.length]);
         }
+    }
+
+    /**
+     * Goes on from where the iteration stands until the wanted pairs have converged.
+     *
+     * @param restarts allowed
+     * @param thorough whether the space is filled before anything is believed
+     */
+    Ritz goOn(int restarts, boolean thorough) {
         boolean filling = thorough;
+        int wait = 0;
         for (int restart = 0; ; restart++) {
             boolean exhausted = false;
             while (!exhausted && processed + block <= most) {
                 exhausted = !step();
-                if (!filling && !exhausted && processed >= wanted.all() + block) {
+                if (!filling && !exhausted && processed >= wanted.all() + block && --wait <= 0) {
                     DenseEigen ritz = project();
                     boolean[] among = among(ritz.values());
-                    if (count(among) == wanted.all() && converged(ritz, among)) {
+                    double distance = count(among) < wanted.all() ? Double.POSITIVE_INFINITY : distance(ritz, among);
+                    if (distance <= 1) {
                         return result(ritz, among, true);
                     }
+                    wait = (int) Math.min(4, Math.log10(distance) / DECADES);
                 }
             }
             DenseEigen ritz = project();
@@ -144,6 +164,140 @@ final class BlockLanczos {
             }
             filling = false;
             compress(ritz);
+        }
+    }
+
+    /**
+     * What a run knows before anything has converged, in falling order of the operator's eigenvalues.
+     *
+     * @param values estimates of all that could be wanted; positive ones are not above, negative ones not below the truth
+     * @param residuals over the values
+     * @param exhausted whether there is no more to come
+     */
+    record Rough(double[] values, double[] residuals, boolean exhausted) {}
+
+    /**
+     * Begins a run, and leaves it where enough is known.
+     *
+     * @param known pairs to keep
+     * @param enough asked after every step
+     */
+    Rough sketch(Ritz known, Predicate<Rough> enough) {
+        begin(known, List.of());
+        while (true) {
+            boolean room = processed + block <= most;
+            boolean exhausted = room && !step();
+            if (room && !exhausted && processed <= wanted.all()) {
+                continue;
+            }
+            DenseEigen ritz = project();
+            boolean[] among = among(ritz.values());
+            double[] values = new double[count(among)];
+            double[] residuals = new double[values.length];
+            int next = 0;
+            for (int k = 0; k < among.length; k++) {
+                if (among[k]) {
+                    values[next] = ritz.values()[k];
+                    residuals[next++] = residual(ritz.vectors()[k]) / Math.abs(ritz.values()[k]);
+                }
+            }
+            Rough rough = new Rough(values, residuals, exhausted);
+            if (!room || exhausted || enough.test(rough)) {
+                return rough;
+            }
+        }
+    }
+
+    /** Vectors the operator was applied to so far. */
+    int solves() {
+        return solves;
+    }
+
+    /**
+     * The same space seen by another operator, C = s (I - δA)⁻¹A, A the one of this run: nothing learnt is lost and nothing
+     * need be solved (rational Krylov, Ruhe 1998, SIAM J. Sci. Comput. 19:1535). With A V = [V, W] [T; B] and QR = [I - δT; -δB], C
+     * sends the first vectors of [V, W] Q to all of them times s Qᵀ [T; B] R⁻¹. Of the pairs of C the best are kept. This run
+     * is left as it is.
+     *
+     * @param delta δ; 1/δ no eigenvalue of A seen here
+     * @param scale s
+     */
+    BlockLanczos turned(double delta, double scale, Operator other, Wanted asked, long seed) {
+        DenseEigen ritz = project();
+        int k = processed;
+        int all = basis.size();
+        double[][] image = new double[k][all];
+        double[][] columns = new double[k][all];
+        for (int j = 0; j < k; j++) {
+            double[] c = coupling(ritz.vectors()[j]);
+            image[j][j] = ritz.values()[j];
+            columns[j][j] = 1 - delta * ritz.values()[j];
+            for (int r = 0; r < c.length; r++) {
+                image[j][k + r] = c[r];
+                columns[j][k + r] = -delta * c[r];
+            }
+        }
+        Reflections q = Reflections.of(columns);
+        for (int j = 0; j < k; j++) {
+            q.transposed(image[j]);
+            for (int i = 0; i < j; i++) {
+                subtract(columns[j][i], image[i], image[j]);
+            }
+            for (int r = 0; r < all; r++) {
+                image[j][r] /= columns[j][j];
+            }
+        }
+        double[][] t = new double[k][k];
+        for (int i = 0; i < k; i++) {
+            for (int j = 0; j < k; j++) {
+                t[i][j] = 0.5 * scale * (image[i][j] + image[j][i]);
+            }
+        }
+        DenseEigen now = DenseEigen.of(t, k);
+        BlockLanczos next = new BlockLanczos(b, other, block, asked, seed);
+        List<double[]> rows = new ArrayList<>();
+        int[] kept = next.kept(k);
+        for (int i : kept) {
+            rows.add(Arrays.copyOf(now.vectors()[i], all));
+        }
+        for (int r = k; r < all; r++) {
+            double[] unit = new double[all];
+            unit[r] = 1;
+            rows.add(unit);
+        }
+        double[][] inBasis = new double[rows.size()][all];
+        for (int i = 0; i < inBasis.length; i++) {
+            double[] row = rows.get(i);
+            q.plain(row);
+            System.arraycopy(row, k, inBasis[i], k, all - k);
+            for (int j = 0; j < k; j++) {
+                subtract(-row[j], ritz.vectors()[j], inBasis[i]);
+            }
+        }
+        double[][] vectors = basis.combine(inBasis, false);
+        double[][] products = basis.combine(inBasis, true);
+        for (int i = 0; i < vectors.length; i++) {
+            next.basis.addOrthonormal(vectors[i], products[i]);
+        }
+        for (int i = 0; i < kept.length; i++) {
+            next.h[i][i] = now.values()[kept[i]];
+            double[] s = now.vectors()[kept[i]];
+            for (int r = k; r < all; r++) {
+                double sum = 0;
+                for (int j = 0; j < k; j++) {
+                    sum += image[j][r] * s[j];
+                }
+                next.h[kept.length + r - k][i] = scale * sum;
+            }
+        }
+        next.processed = kept.length;
+        return next;
+    }
+
+    /** Subtracts a multiple of a short vector from the beginning of another. */
+    private static void subtract(double factor, double[] v, double[] from) {
+        for (int i = 0; i < v.length; i++) {
+            from[i] -= factor * v[i];
         }
     }
 
@@ -187,7 +341,7 @@ final class BlockLanczos {
             v[k] = random.doubles(b.order(), -1, 1).toArray();
         }
         solves += count;
-        return operator.apply(v, b.multiply(v));
+        return operator.apply(v, b.of(v));
     }
 
     private DenseEigen project() {
@@ -212,17 +366,24 @@ final class BlockLanczos {
     }
 
     private boolean converged(DenseEigen ritz, boolean[] among) {
+        return distance(ritz, among) <= 1;
+    }
+
+    /** The largest residual of the wanted pairs over what it may be. */
+    private double distance(DenseEigen ritz, boolean[] among) {
         double floor = 1e-14 * largest(ritz.values());
+        double distance = 0;
         for (int k = 0; k < among.length; k++) {
             double value = ritz.values()[k];
             int fromEnd = among.length - 1 - k;
             boolean rough = value > 0 ? k >= wanted.high - wanted.highRough : fromEnd >= wanted.low - wanted.lowRough;
             double tolerance = rough ? ROUGH : wanted.tolerance;
-            if (among[k] && residual(ritz.vectors()[k]) > Math.max(tolerance * Math.abs(value), floor)) {
-                return false;
+            if (among[k]) {
+                double allowed = Math.max(tolerance * Math.abs(value), floor);
+                distance = Math.max(distance, residual(ritz.vectors()[k]) / allowed);
             }
         }
-        return true;
+        return distance;
     }
 
     private double residual(double[] s) {
@@ -244,21 +405,24 @@ final class BlockLanczos {
         return c;
     }
 
-    /** Replaces the processed vectors by the best Ritz vectors. */
-    private void compress(DenseEigen ritz) {
-        int n = processed;
+    /** Which of n Ritz vectors in falling order of their values a restart keeps. */
+    private int[] kept(int n) {
         int high = wanted.high;
         int low = wanted.low;
         int spare = Math.max(block, (most - high - low - block) / 3);
+        return IntStream.range(0, n)
+                .filter(k -> k < high + (low > 0 ? spare / 2 : spare) || (low > 0 && k >= n - low - spare / 2))
+                .toArray();
+    }
+
+    /** Replaces the processed vectors by the best Ritz vectors. */
+    private void compress(DenseEigen ritz) {
+        int n = processed;
         List<double[]> rows = new ArrayList<>();
         List<Double> values = new ArrayList<>();
-        for (int k = 0; k < n; k++) {
-            boolean top = high > 0 && k < high + (low > 0 ? spare / 2 : spare);
-            boolean bottom = low > 0 && k >= n - low - spare / 2;
-            if (top || bottom) {
-                rows.add(ritz.vectors()[k]);
-                values.add(ritz.values()[k]);
-            }
+        for (int k : kept(n)) {
+            rows.add(ritz.vectors()[k]);
+            values.add(ritz.values()[k]);
         }
         double[][] s = rows.toArray(new double[0][]);
         double[][] vectors = basis.combine(s, false);

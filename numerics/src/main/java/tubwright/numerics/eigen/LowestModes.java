@@ -3,12 +3,10 @@ package tubwright.numerics.eigen;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import tubwright.numerics.Analysis;
 import tubwright.numerics.Definiteness;
 import tubwright.numerics.DirectSolver;
 import tubwright.numerics.Factorisation;
-import tubwright.numerics.SingularMatrixException;
 import tubwright.numerics.SymmetricMatrix;
 
 /**
@@ -17,15 +15,14 @@ import tubwright.numerics.SymmetricMatrix;
  * Math. Comput. 35:1251). Unknowns that are held must be cleared in M and decoupled with a positive diagonal in K.
  */
 public final class LowestModes {
-    /**
-     * One vector at a time needs about half the solutions that four at a time need, and the mirror symmetry of a tub forces
-     * no eigenvalue to come twice. What one vector cannot see, equal eigenvalues, the count tells; then more go together.
-     */
-    private static final int FIRST_BLOCK = 1;
-
+    /** Vectors advanced at once: one is solved on one core, four on two in hardly more time. */
     private static final int BLOCK = 4;
+
+    /** Residual over eigenvalue of the last estimate wanted at which a shift is placed beyond it. */
+    private static final double BELIEVED = 0.3;
+
     private static final int GUARD = 2;
-    /** Residual over eigenvalue of the operator. The last decade costs one vector. */
+    /** Residual over eigenvalue of the operator; the error of eigenvalues goes with its square. A decade costs one step. */
     private static final double TOLERANCE = 1e-11;
 
     private static final int RESTARTS = 60;
@@ -65,30 +62,85 @@ public final class LowestModes {
         if (count < 1) {
             throw new IllegalArgumentException("Ask for at least one eigenpair, not " + count);
         }
-        SymmetricMatrix shifted = shift == 0 ? k : k.plus(-shift, m);
-        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.POSITIVE_DEFINITE);
-                Factorisation factor = analysis.factorise(shifted)) {
-            return search(k, m, count, shift, known(m, shift, still), solver, factor);
-        } catch (SingularMatrixException notPositive) {
-            throw below(shifted, shift, solver).orElseThrow(() -> notPositive);
+        Product inner = Product.by(m);
+        BlockLanczos.Ritz known = known(inner, shift, still);
+        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.INDEFINITE)) {
+            CountedSearch search =
+                    new CountedSearch(new Problem(k, m, inner, shift), analysis, shift, BLOCK, TOLERANCE);
+            BlockLanczos first;
+            double[] estimates;
+            int reliable;
+            try (Factorisation factor = analysis.factorise(shift == 0 ? k : k.plus(-shift, m))) {
+                if (factor.negativePivots() > 0) {
+                    throw new IllegalArgumentException(factor.negativePivots() + " eigenvalues lie below the shift "
+                            + shift + "; choose a lower one, and see that the stiffness has no negative part");
+                }
+                first = new BlockLanczos(
+                        inner,
+                        (v, bv) -> factor.solve(bv),
+                        BLOCK,
+                        new BlockLanczos.Wanted(count + GUARD, GUARD, 0, 0, TOLERANCE),
+                        1);
+                BlockLanczos.Rough rough =
+                        first.sketch(known, r -> r.values().length > count && r.residuals()[count - 1] < BELIEVED);
+                if (rough.exhausted() || rough.values().length < count) {
+                    return whole(k, m, inner, count, shift, known, analysis, factor);
+                }
+                estimates =
+                        Arrays.stream(rough.values()).map(t -> shift + 1 / t).toArray();
+                reliable = count;
+            }
+            return search.run(first, count, estimates, reliable, (found, operator) -> {
+                int returned = Math.min(count, found.values().length);
+                double[] lowest = Arrays.copyOf(found.values(), returned);
+                double[][] vectors = found.vectors().subList(0, returned).toArray(new double[0][]);
+                return cleaned(
+                        k,
+                        m,
+                        lowest,
+                        vectors,
+                        operator,
+                        new InertiaCount(
+                                found.cut().bound(),
+                                found.cut().below(),
+                                found.cut().below()),
+                        first.solves() + search.solves(),
+                        1 + search.factorisations());
+            });
         }
     }
 
-    /** What is wrong with a shift whose matrix is not positive definite; nothing where no eigenvalue lies below it. */
-    private static Optional<IllegalArgumentException> below(
-            SymmetricMatrix shifted, double shift, DirectSolver solver) {
-        try (Analysis analysis = solver.analyse(shifted.pattern(), Definiteness.INDEFINITE);
-                Factorisation factor = analysis.factorise(shifted)) {
-            return factor.negativePivots() == 0
-                    ? Optional.empty()
-                    : Optional.of(new IllegalArgumentException(factor.negativePivots()
-                            + " eigenvalues lie below the shift " + shift
-                            + "; choose a lower one, and see that the stiffness has no negative part"));
+    /** K - σM, about any σ. */
+    private record Problem(SymmetricMatrix k, SymmetricMatrix m, Product inner, double origin)
+            implements CountedSearch.Problem {
+        @Override
+        public SymmetricMatrix at(double shift) {
+            return k.plus(-shift, m);
+        }
+
+        @Override
+        public BlockLanczos.Operator about(double shift, Factorisation factor) {
+            return (v, bv) -> factor.solve(bv);
+        }
+
+        @Override
+        public double scale(double shift) {
+            return 1;
+        }
+
+        @Override
+        public boolean asked(double value) {
+            return true;
+        }
+
+        @Override
+        public BlockLanczos turned(BlockLanczos first, double shift, Factorisation factor, BlockLanczos.Wanted wanted) {
+            return first.turned(shift - origin, 1, about(shift, factor), wanted, 20);
         }
     }
 
     /** Motions without stiffness as pairs of the operator: (K - σM)⁻¹M x = -x/σ. */
-    private static BlockLanczos.Ritz known(SymmetricMatrix m, double shift, List<double[]> still) {
+    private static BlockLanczos.Ritz known(Product m, double shift, List<double[]> still) {
         Basis basis = new Basis(m);
         for (double[] each : still) {
             basis.orthogonalise(each.clone(), new double[still.size() + 1]);
@@ -102,23 +154,27 @@ public final class LowestModes {
         return new BlockLanczos.Ritz(values, vectors, true, new double[values.length], 0);
     }
 
-    private static EigenPairs search(
+    /** All pairs there are, or as many as asked for, of a problem so small that an iteration soon has seen the whole of it. */
+    private static EigenPairs whole(
             SymmetricMatrix k,
             SymmetricMatrix m,
+            Product inner,
             int count,
             double shift,
             BlockLanczos.Ritz still,
-            DirectSolver solver,
+            Analysis analysis,
             Factorisation factor) {
         BlockLanczos.Operator operator = (v, bv) -> factor.solve(bv);
         int wanted = count + GUARD;
         int solves = 0;
-        int factorisations = 1;
         BlockLanczos.Ritz ritz = still;
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            int block = attempt == 0 ? FIRST_BLOCK : BLOCK;
             ritz = new BlockLanczos(
-                            m, operator, block, new BlockLanczos.Wanted(wanted, GUARD, 0, 0, TOLERANCE), 1 + attempt)
+                            inner,
+                            operator,
+                            BLOCK,
+                            new BlockLanczos.Wanted(wanted, GUARD, 0, 0, TOLERANCE),
+                            1 + attempt)
                     .run(ritz, List.of(), RESTARTS, attempt > 0);
             solves += ritz.solves();
             if (!ritz.converged()) {
@@ -132,36 +188,41 @@ public final class LowestModes {
                 throw new EigenException("There is no mass to move");
             }
             Spectrum.Cut cut = Spectrum.cut(values, returned, shift);
-            int counted = counted(k, m, cut.bound(), solver);
-            factorisations++;
+            int counted = Spectrum.negativePivots(analysis, k, -cut.bound(), m);
             if (counted == cut.below()) {
-                double[] lowest = Arrays.copyOf(values, returned);
-                double[][] vectors = Arrays.copyOf(ritz.vectors(), returned);
-                double[] errors = Spectrum.errors(k, m, lowest, vectors);
-                if (Arrays.stream(errors).max().orElse(0) > CLEAN) {
-                    // What rounding has put where M sees nothing grew too much; another application takes it out.
-                    vectors = operator.apply(vectors, m.multiply(vectors));
-                    solves += vectors.length;
-                    normalise(vectors, m.multiply(vectors));
-                    errors = Spectrum.errors(k, m, lowest, vectors);
-                }
-                return new EigenPairs(
-                        lowest,
-                        vectors,
-                        errors,
+                return cleaned(
+                        k,
+                        m,
+                        Arrays.copyOf(values, returned),
+                        Arrays.copyOf(ritz.vectors(), returned),
+                        operator,
                         new InertiaCount(cut.bound(), counted, cut.below()),
                         solves,
-                        factorisations);
+                        2 + attempt);
             }
             wanted += Math.max(0, counted - cut.below());
         }
         throw new EigenException("The count by inertia and the iteration do not agree on the number of eigenvalues");
     }
 
-    private static int counted(SymmetricMatrix k, SymmetricMatrix m, double bound, DirectSolver solver) {
-        try (Analysis analysis = solver.analyse(k.pattern(), Definiteness.INDEFINITE)) {
-            return Spectrum.negativePivots(analysis, k, -bound, m);
+    private static EigenPairs cleaned(
+            SymmetricMatrix k,
+            SymmetricMatrix m,
+            double[] values,
+            double[][] vectors,
+            BlockLanczos.Operator operator,
+            InertiaCount count,
+            int solves,
+            int factorisations) {
+        double[] errors = Spectrum.errors(k, m, values, vectors);
+        if (Arrays.stream(errors).max().orElse(0) <= CLEAN) {
+            return new EigenPairs(values, vectors, errors, count, solves, factorisations);
         }
+        // What rounding has put where M sees nothing grew too much; another application takes it out.
+        double[][] clean = operator.apply(vectors, m.multiply(vectors));
+        normalise(clean, m.multiply(clean));
+        return new EigenPairs(
+                values, clean, Spectrum.errors(k, m, values, clean), count, solves + clean.length, factorisations);
     }
 
     private static void normalise(double[][] vectors, double[][] products) {

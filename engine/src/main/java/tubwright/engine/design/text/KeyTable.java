@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 
 /** Writes the key tables of the manual from the records: one table a record, in Markdown. */
 public final class KeyTable {
+    private static final String VOWELS = "aeiou";
+
     private final StringBuilder out = new StringBuilder();
     private final Set<Class<?>> waiting = new LinkedHashSet<>();
     private final Set<Class<?>> written = new LinkedHashSet<>();
@@ -108,7 +110,8 @@ public final class KeyTable {
             return "span, `900 .. 1600 " + unit + "`";
         }
         if (raw == Limit.class) {
-            return "`at least` or `at most` a " + words + ", " + unit;
+            String article = VOWELS.indexOf(words.charAt(0)) < 0 ? "a " : "an ";
+            return "`at least` or `at most` " + article + words + ", " + unit;
         }
         return words + ", " + unit;
     }

@@ -47,13 +47,7 @@ final class InsertReserves {
      * @param overlaps names of the hardpoints whose inserts it overlaps; empty where it stands clear
      */
     private record Seat(
-            Hardpoint hardpoint,
-            int node,
-            int element,
-            double[] axes,
-            double[] arm,
-            InsertSite site,
-            String overlaps) {
+            Hardpoint hardpoint, int node, int element, double[] axes, double[] arm, InsertSite site, String overlaps) {
         double[] normal() {
             return Arrays.copyOfRange(axes, 6, 9);
         }
@@ -131,7 +125,8 @@ final class InsertReserves {
             if (!seat.overlaps().isEmpty()) {
                 // No rule says what is left of two inserts in the same core.
                 notChecked.add(new Check.NotChecked(
-                        "insert of \"" + seat.hardpoint().name() + "\", which overlaps that of \"" + seat.overlaps() + "\"",
+                        "insert of \"" + seat.hardpoint().name() + "\", which overlaps that of \"" + seat.overlaps()
+                                + "\"",
                         List.of("inserts that stand clear of each other, or a test of them together")));
                 continue;
             }

@@ -49,7 +49,7 @@ public final class EvidencePage {
                         + " by one.",
                 verification()));
         sections.add(ReserveSection.of(run, gallery));
-        sections.add(new Section("If a patch is shot away", DamageAnswer.ASIDE, damage()));
+        sections.add(new Section("If a patch is torn out", DamageAnswer.ASIDE, damage()));
         answer.crush().ifPresent(c -> sections.addAll(CrushPage.sections(c)));
         answer.rules().ifPresent(r -> sections.addAll(RulesPage.sections(r)));
         sections.add(new Section(

@@ -158,7 +158,7 @@ public final class EvidenceBook {
 
     private void damage() {
         DamageAnswer.PerVariant variant = answer.damage().variants().getFirst();
-        paper.heading("If a patch is shot away");
+        paper.heading("If a patch is torn out");
         paper.paragraph(String.format(
                 Locale.ROOT,
                 "A hole of %.0f mm moved over the whole tub, %d positions. Half of them cost no more than %s %% of the torsional"

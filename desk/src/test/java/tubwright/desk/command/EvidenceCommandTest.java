@@ -66,7 +66,7 @@ class EvidenceCommandTest {
                 "What this was made from",
                 "Materials and where their values come from",
                 "Margins",
-                "If a patch is shot away",
+                "If a patch is torn out",
                 "Crush: nose",
                 "Rules: student structural 2026",
                 "Tests done",

@@ -15,8 +15,6 @@ import tubwright.engine.response.Study;
 import tubwright.engine.response.VariantAnswer;
 import tubwright.engine.shape.ShapeException;
 import tubwright.engine.structure.Case;
-import tubwright.engine.structure.StaticSolver;
-import tubwright.engine.structure.Structure;
 import tubwright.engine.structure.StructureException;
 import tubwright.engine.structure.Tub;
 import tubwright.numerics.solver.Solvers;
@@ -80,10 +78,7 @@ public final class EngineWorkbench implements Workbench {
         public CheckAnswer check() {
             for (Design.Variant variant : design.variants()) {
                 try {
-                    Tub tub = variant.tub();
-                    // The coarsest mesh of a run: what finds no element there stops the run.
-                    double size = tub.meshSize() * Study.USUAL_SIZES.getFirst();
-                    StaticSolver.check(Structure.of(tub, Study.mesh(tub, size)), tub.cases());
+                    Study.check(variant.tub());
                 } catch (StructureException | ShapeException fault) {
                     throw design.explain(variant, fault);
                 }

@@ -197,6 +197,21 @@ public final class Study {
     }
 
     /**
+     * Meshes a tub as coarsely as a run does at first and sees whether every case finds what it acts on. Solves nothing.
+     *
+     * @throws StructureException if one does not
+     * @throws tubwright.engine.shape.ShapeException if the tub cannot be meshed
+     */
+    public static void check(Tub tub) {
+        Mesh mesh = mesh(tub, USUAL_SIZES.getFirst() * tub.meshSize());
+        Structure bare = Structure.of(tub, mesh);
+        Structure loadedOn = Installation.wanted(tub) ? Structure.fitted(tub, mesh) : bare;
+        for (Case each : tub.cases()) {
+            StaticSolver.check(each instanceof Case.Loads ? loadedOn : bare, List.of(each));
+        }
+    }
+
+    /**
      * The tub's mesh of one size, finer at its hardpoints.
      *
      * @throws StructureException if the design asks for elements that are too large to follow the tub at all

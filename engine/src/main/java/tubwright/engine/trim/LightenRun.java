@@ -32,6 +32,10 @@ final class LightenRun implements Search.Judge {
 
     private static final double TO_IMPROVE = 0.34;
     private static final double TO_SHARPEN = 0.62;
+    /** What the relaxation, and its sharpening, have at least, however long what was before them took. */
+    private static final double LEAST_TO_RELAX = 0.08;
+
+    private static final double LEAST_TO_SHARPEN = 0.25;
     private static final int MOST_BODIES = 4;
     /** A body that raised the bound by less than this share is not followed by another. */
     private static final double SHARPER = 2e-4;
@@ -136,7 +140,7 @@ final class LightenRun implements Search.Judge {
         }
         listener.stage("the lightest mixture");
         Harvest harvest = new Harvest(this);
-        harvest.run(Optional.empty(), TO_RELAX);
+        harvest.run(Optional.empty(), until(TO_RELAX, LEAST_TO_RELAX));
         listener.stage("around the best design");
         descent.improve(first.choice, TO_IMPROVE);
         listener.stage("what mixtures hide");
@@ -147,15 +151,16 @@ final class LightenRun implements Search.Judge {
     }
 
     private void sharpen(Harvest harvest) {
+        double end = until(TO_SHARPEN, LEAST_TO_SHARPEN);
         for (int i = 0; i < MOST_BODIES && Sharpening.serves(problem); i++) {
             harvest.strike();
             double[] mixture = harvest.lightest();
-            if (mixture.length == 0 || over() || past(TO_SHARPEN)) {
+            if (mixture.length == 0 || over() || past(end)) {
                 return;
             }
             double before = bound;
             try (Sharpening bodies = new Sharpening(this, mixture)) {
-                harvest.run(Optional.of(bodies), TO_SHARPEN);
+                harvest.run(Optional.of(bodies), end);
                 sharp = bodies.bounds();
             }
             if (bound - before < SHARPER * bound) {
@@ -258,6 +263,11 @@ final class LightenRun implements Search.Judge {
     /** Nothing more is to be solved on the way down: what is left belongs to the proof. */
     boolean spent() {
         return over() || solves >= budget.solves() - FOR_THE_PROOF;
+    }
+
+    /** The part of the time to go on to: a share of the whole, but no less from now on than the least. */
+    private double until(double share, double least) {
+        return Math.max(share, seconds() / budget.seconds() + least);
     }
 
     /** The part of the time from the beginning is used up. */

@@ -160,7 +160,8 @@ final class LightenRun implements Search.Judge {
             }
             double before = bound;
             try (Sharpening bodies = new Sharpening(this, mixture)) {
-                // Each has its part of the time: another one about a better mixture says more than the last of this one's cuts.
+                // Each has its part of the time: another one about a better mixture says more than the last of this
+                // one's cuts.
                 double part = until(0, 0);
                 harvest.run(Optional.of(bodies), part + (end - part) / (MOST_BODIES - i));
                 sharp = bodies.bounds();

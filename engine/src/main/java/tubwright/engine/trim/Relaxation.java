@@ -297,7 +297,11 @@ final class Relaxation {
             return basis[place] < own.length && !allowed[own[basis[place]]];
         }
 
-        /** The candidate or slack to take in. @param side 1 where the leaving one is too small, -1 where too great */
+        /**
+         * The candidate or slack to take in; −1 where there is none.
+         *
+         * @param side 1 where the leaving one is too small, −1 where it is too great
+         */
         private int entering(int leaving, double side) {
             int at = leaving * m;
             int n = own.length;

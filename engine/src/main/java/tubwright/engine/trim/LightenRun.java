@@ -66,15 +66,9 @@ final class LightenRun implements Search.Judge {
     private Optional<Design> best = Optional.empty();
     private List<LayupCheck.Finding> verified = List.of();
     private String failed = "";
-    /** What was reduced last, by thread: nodes are worked on side by side. */
-    private final ThreadLocal<At> last =
-            ThreadLocal.withInitial(() -> new At(new double[0], -1, new FieldBasis.Reduced[0]));
-
+    private final ReducedAnswers answers;
     /** What the last comparison bodies know, for branch and bound. */
     private List<Sharpening.Bound> sharp = List.of();
-
-    /** How often the bases have grown. */
-    private int learnt;
 
     /**
      * A choice solved.
@@ -87,9 +81,6 @@ final class LightenRun implements Search.Judge {
             return solved[t].compliance().high();
         }
     }
-
-    /** Reduced answers of a mixture, by tub; none of those without a target. */
-    private record At(double[] mixture, int learnt, FieldBasis.Reduced[] reduced) {}
 
     LightenRun(
             LightenProblem problem,
@@ -115,6 +106,7 @@ final class LightenRun implements Search.Judge {
                 .filter(t -> most[t] < Double.POSITIVE_INFINITY)
                 .toArray();
         maker = new RowMaker(problem, most);
+        answers = new ReducedAnswers(problem, active);
         anew = new Anew(problem);
         descent = new Descent(this);
         banned = new boolean[problem.masses.length];
@@ -312,7 +304,7 @@ final class LightenRun implements Search.Judge {
         if (problem.bases.get(t).size() < MOST_FIELDS) {
             problem.bases.get(t).add(u, nominal);
         }
-        learnt++;
+        answers.forget();
         double[][] gramians = maker.gramians(t, u);
         cuts.add(maker.cut(
                 t,
@@ -464,17 +456,7 @@ final class LightenRun implements Search.Judge {
     }
 
     FieldBasis.Reduced[] reduce(double[] mixture) {
-        At at = last.get();
-        if (at.mixture != mixture || at.learnt != learnt) {
-            double[][] stiffness = problem.stiffness(mixture);
-            FieldBasis.Reduced[] reduced = new FieldBasis.Reduced[most.length];
-            for (int t : active) {
-                reduced[t] = problem.bases.get(t).solve(stiffness);
-            }
-            at = new At(mixture, learnt, reduced);
-            last.set(at);
-        }
-        return at.reduced;
+        return answers.of(mixture);
     }
 
     @Override

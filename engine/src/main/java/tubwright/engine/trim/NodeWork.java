@@ -95,7 +95,7 @@ final class NodeWork {
         }
         Relaxation relaxation = new Relaxation(terms.cost, terms.offset);
         List<Row> rows = new ArrayList<>(node.rows());
-        Relaxation.Session session = relaxation.begin(allowed, rows, node.standing());
+        RelaxationSession session = relaxation.begin(allowed, rows, node.standing());
         Relaxation.Answer answer = null;
         int answered = 0;
         double before = Double.NEGATIVE_INFINITY;
@@ -232,7 +232,7 @@ final class NodeWork {
     }
 
     /** Rows that hold the answer up, and behind them those that came after it. */
-    private static List<Row> needed(List<Row> rows, Relaxation.Session session, int answered) {
+    private static List<Row> needed(List<Row> rows, RelaxationSession session, int answered) {
         boolean[] tight = session.tight();
         List<Row> result = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {

@@ -48,7 +48,7 @@ public final class PlacedWall {
         this.bounds = limits.clone();
         givenTop = limits[3];
         shrink();
-        checkHoles();
+        WallHoles.check(this);
     }
 
     /** The wall as designed. */
@@ -390,43 +390,6 @@ public final class PlacedWall {
                 x * 1e3,
                 shape.front() * 1e3,
                 shape.rear() * 1e3);
-    }
-
-    private void checkHoles() {
-        for (Wall.Hole hole : wall.holes()) {
-            double[] b = hole.contour().bounds();
-            double[] points = hole.contour().points(Math.max(b[1] - b[0], b[3] - b[2]) / 64);
-            for (int i = 0; i < points.length; i += 2) {
-                double[] at = fromView(points[i], points[i + 1]);
-                if (!contains(at[0], at[1], 1e-6)) {
-                    double[] p = position(at[0], at[1]);
-                    throw ShapeException.about(
-                            Subject.HOLE,
-                            wall.name() + "/" + hole.name(),
-                            String.format(
-                                    Locale.ROOT,
-                                    "hole \"%s\" leaves wall \"%s\": x = %.1f, y = %.1f, z = %.1f mm is outside the panel",
-                                    hole.name(),
-                                    wall.name(),
-                                    p[0] * 1e3,
-                                    p[1] * 1e3,
-                                    p[2] * 1e3));
-                }
-            }
-            for (Wall.Hole other : wall.holes()) {
-                if (other != hole) {
-                    for (int i = 0; i < points.length; i += 2) {
-                        if (other.contour().distance(points[i], points[i + 1]) <= 0) {
-                            throw ShapeException.about(
-                                    Subject.HOLE,
-                                    wall.name() + "/" + hole.name(),
-                                    "holes \"" + hole.name() + "\" and \"" + other.name() + "\" of wall \""
-                                            + wall.name() + "\" overlap");
-                        }
-                    }
-                }
-            }
-        }
     }
 
     private ShapeException fail(String message) {

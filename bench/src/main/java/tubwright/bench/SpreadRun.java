@@ -38,7 +38,7 @@ public final class SpreadRun {
 
             ```
             ./mvnw -q -pl bench -am package -DskipTests
-            java --enable-native-access=ALL-UNNAMED -cp "bench/target/tubwright-bench-0.1.0.jar:bench/target/lib/*" \
+            java --enable-native-access=ALL-UNNAMED -cp "bench/target/tubwright-bench-0.1.0.jar:bench/target/lib/*" \\
                 tubwright.bench.SpreadRun
             ```
             """;

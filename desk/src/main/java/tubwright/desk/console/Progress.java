@@ -1,17 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package tubwright.desk.console;
 
+import java.time.Duration;
 import tubwright.desk.text.Figures;
 
 /**
- * One line that says what is being done: rewritten in place while a person watches, left out otherwise. Silent once
- * closed. Safe for use by several threads.
+ * One line that says what is being done: rewritten in place while a person watches. Where nobody does (a pipe, a log) work of
+ * less than a minute says nothing, longer work a line a minute. Silent once closed. Safe for use by several threads.
  */
 public final class Progress implements AutoCloseable {
     private static final String WIPE = "\r\u001b[2K";
     private static final char[] WHEEL = {'|', '/', '-', '\\'};
 
+    private static final Duration TURN = Duration.ofMillis(120);
+    /** Nothing longer than this passes without a line in a log. */
+    private static final Duration PATIENCE = Duration.ofMinutes(1);
+
     private final Terminal terminal;
+    private final Duration every;
     private final long start = System.nanoTime();
     private final Thread clock;
     private final Thread farewell = new Thread(this::stopped, "tubwright-farewell");
@@ -21,10 +27,15 @@ public final class Progress implements AutoCloseable {
 
     /** Begins; nothing is shown until the first {@link #stage}. */
     public Progress(Terminal terminal) {
+        this(terminal, terminal.live() ? TURN : PATIENCE);
+    }
+
+    /** @param every how often something is shown */
+    Progress(Terminal terminal, Duration every) {
         this.terminal = terminal;
-        clock = Thread.ofPlatform().daemon().name("tubwright-progress").unstarted(this::tick);
+        this.every = every;
+        clock = Thread.ofPlatform().daemon().name("tubwright-progress").start(this::tick);
         if (terminal.live()) {
-            clock.start();
             Runtime.getRuntime().addShutdownHook(farewell);
         }
     }
@@ -85,17 +96,24 @@ public final class Progress implements AutoCloseable {
     private void tick() {
         try {
             while (true) {
-                Thread.sleep(120);
+                Thread.sleep(every);
                 synchronized (this) {
                     if (closed) {
                         return;
                     }
                     turn++;
                     draw();
+                    log();
                 }
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    private void log() {
+        if (!terminal.live() && !stage.isEmpty()) {
+            terminal.say("  " + stage + "  " + Figures.elapsed(seconds()));
         }
     }
 

@@ -3,7 +3,6 @@ package tubwright.desk.page;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +16,6 @@ import tubwright.desk.answer.RunAnswer;
 import tubwright.desk.logbook.Logbook;
 import tubwright.desk.work.UserMistake;
 import tubwright.engine.design.Design;
-import tubwright.engine.design.Targets;
-import tubwright.engine.design.text.DesignError;
 
 /**
  * A project folder with its design file, open on the bench: read anew whenever the file changes, worked on by any number
@@ -165,46 +162,15 @@ public final class OpenProject implements AutoCloseable {
                 folder().getFileName().toString(),
                 file.getFileName().toString(),
                 snapshot.revision(),
-                design.map(OpenProject::variants).orElse(List.of()),
-                design.map(d -> targets(d.asDesigned().targets())).orElse(List.of()),
+                design.map(ProjectWords::variants).orElse(List.of()),
+                design.map(d -> ProjectWords.targets(d.asDesigned().targets())).orElse(List.of()),
                 design.map(d -> d.warnings().stream().map(Object::toString).toList())
                         .orElse(List.of()),
-                snapshot.trouble().map(OpenProject::problem),
+                snapshot.trouble().map(ProjectWords::problem),
                 Optional.ofNullable(workings).map(Workings::troubles).orElse(List.of()),
                 logbook.trouble(),
                 version,
                 RunAnswer.CAUTION);
-    }
-
-    private static List<ProjectView.VariantView> variants(Design design) {
-        return design.variants().stream()
-                .map(v -> new ProjectView.VariantView(
-                        v.name(),
-                        v.tub().construction(),
-                        v.tub().cases().stream()
-                                .filter(c -> !(c instanceof tubwright.engine.structure.Case.Loads))
-                                .map(c -> c.name())
-                                .toList()))
-                .toList();
-    }
-
-    private static List<ProjectView.TargetView> targets(Targets targets) {
-        List<ProjectView.TargetView> result = new ArrayList<>();
-        targets.torsionalStiffness()
-                .ifPresent(l -> result.add(
-                        new ProjectView.TargetView(ProjectView.WhatTarget.TORSIONAL_STIFFNESS, l.atLeast(), l.si())));
-        targets.bendingStiffness()
-                .ifPresent(l -> result.add(
-                        new ProjectView.TargetView(ProjectView.WhatTarget.BENDING_STIFFNESS, l.atLeast(), l.si())));
-        targets.mass()
-                .ifPresent(
-                        l -> result.add(new ProjectView.TargetView(ProjectView.WhatTarget.MASS, l.atLeast(), l.si())));
-        return result;
-    }
-
-    private static ProjectView.ProblemView problem(DesignError trouble) {
-        return new ProjectView.ProblemView(
-                trouble.getMessage(), trouble.place().line(), trouble.place().column());
     }
 
     /** The surface of a variant or of a stored run's, {@link TubView} with arrays. */

@@ -56,4 +56,17 @@ class RulesCommandTest {
         assertTrue(typed.err().contains("there are no rules"), typed.err());
         assertFalse(Files.exists(folder.resolve("runs")));
     }
+
+    @Test
+    void aPadOffTheTubIsNamedWithItsLine() throws IOException {
+        String text = Files.readString(Path.of("..", "examples", "larkspur", "tub.yaml"))
+                .replace("side: {at: \"1400, 262, 240 mm\"", "side: {at: \"1400, 900, 240 mm\"");
+        int line = (int)
+                text.substring(0, text.indexOf("1400, 900, 240 mm")).lines().count();
+        Files.writeString(folder.resolve("tub.yaml"), text);
+        Typed typed = Typed.on(new FakeBench(), "rules", folder.toString(), "--mesh", "150 mm");
+        assertEquals(1, typed.code());
+        assertTrue(typed.err().contains("tub.yaml:" + line + ":"), typed.err());
+        assertTrue(typed.err().contains("pushes where there is no skin"), typed.err());
+    }
 }

@@ -45,6 +45,7 @@ public final class Places {
         add(text.shape().walls());
         add(text.shape().openings());
         text.shape().strips().forEach(s -> places.putIfAbsent(s.text(), s.place()));
+        text.rules().forEach(r -> add(r.value().places()));
         text.mesh().ifPresent(m -> places.putIfAbsent("size", m.size().place()));
     }
 

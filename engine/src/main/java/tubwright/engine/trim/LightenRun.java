@@ -144,18 +144,24 @@ final class LightenRun implements Search.Judge {
 
     private void sharpen(Harvest harvest) {
         double end = until(TO_SHARPEN, LEAST_TO_SHARPEN);
+        double making = 0;
         for (int i = 0; i < MOST_BODIES && Sharpening.serves(problem); i++) {
             harvest.strike();
             double[] mixture = harvest.lightest();
-            if (mixture.length == 0 || over() || past(end)) {
+            double now = until(0, 0);
+            if (mixture.length == 0 || over() || now + 2 * making > end) {
                 return;
             }
             double before = bound;
             try (Sharpening bodies = new Sharpening(this, mixture)) {
                 // Each has its part of the time: another one about a better mixture says more than the last of this
-                // one's cuts.
-                double part = until(0, 0);
-                harvest.run(Optional.of(bodies), part + (end - part) / (MOST_BODIES - i));
+                // one's cuts. But none is made to be left before it has worked as long as it took to make, and where
+                // there is no time for another this one has what is left.
+                double ready = until(0, 0);
+                making = ready - now;
+                double part = ready + Math.max((end - ready) / (MOST_BODIES - i), making);
+                boolean last = part + 2 * making > end;
+                harvest.run(Optional.of(bodies), last ? Math.max(end, ready + making) : part);
                 sharp = bodies.bounds();
             }
             if (bound - before < SHARPER * bound) {

@@ -16,7 +16,7 @@ import tubwright.engine.laminate.LayerRole;
  */
 final class Samples {
     /** So many samples are taken of one zone or patch. */
-    static final int MOST = 8;
+    static final int MOST = 5;
 
     private Samples() {}
 
@@ -49,10 +49,16 @@ final class Samples {
         List<Integer> outer = kinds(layers, 0, middle);
         List<Integer> inner = kinds(layers, solid ? middle : core + 1, layers.size());
         Set<List<Layer>> result = new LinkedHashSet<>();
-        outer.forEach(i -> result.add(without(layers, Set.of(i))));
-        inner.forEach(i -> result.add(without(layers, Set.of(i))));
+        // The most telling first: there may be no room for all.
         if (!solid) {
             result.add(thinner(layers, core, 0.75));
+        }
+        for (int k = 0; k < Math.max(outer.size(), inner.size()); k++) {
+            for (List<Integer> skin : List.of(outer, inner)) {
+                if (k < skin.size()) {
+                    result.add(without(layers, Set.of(skin.get(k))));
+                }
+            }
         }
         if (outer.size() > 1) {
             result.add(without(layers, Set.copyOf(outer)));

@@ -65,7 +65,11 @@ class HardpointsOfATubTest {
     Path folder;
 
     private ReserveTable table(String insert, String load, String moment) throws IOException {
-        String text = BOX.replace("INSERT", insert).replace("LOAD", load).replace("MOMENT", moment);
+        return table(BOX, insert, load, moment);
+    }
+
+    private ReserveTable table(String box, String insert, String load, String moment) throws IOException {
+        String text = box.replace("INSERT", insert).replace("LOAD", load).replace("MOMENT", moment);
         return new Study(Solvers.best(), List.of(1.0), Progress.silent())
                 .answer(List.of(BoxText.read(folder, text).asDesigned().tub()))
                 .getFirst()
@@ -109,6 +113,30 @@ class HardpointsOfATubTest {
         double capacity = 8 * bp * bp * 0.9e6 + 2 * bp * 0.6e-3 * 400e6;
         assertEquals(1, along * 300 / capacity, 0.001);
         assertTrue(both.notChecked().stream().anyMatch(n -> n.toString().contains("bearing ultimate of face")));
+    }
+
+    /** No rule says what is left of two inserts in the same core: neither is judged, and the table says so. */
+    @Test
+    void insertsThatOverlapAreNotJudged() throws IOException {
+        String insert = "insert: {diameter: 14 mm}";
+        ReserveTable near = besideAnother(insert, 1040);
+        assertTrue(near.rows().stream().noneMatch(r -> r.zone().equals("pull")), "no row speaks for it");
+        assertTrue(
+                near.notChecked().stream()
+                        .map(Object::toString)
+                        .anyMatch(n -> n.contains("insert of \"pull\"") && n.contains("overlaps that of \"beside\"")),
+                near.notChecked().toString());
+        ReserveTable clear = besideAnother(insert, 1070);
+        assertTrue(row(clear, "insert pull-out by core shear") > 0);
+        assertTrue(clear.notChecked().stream().noneMatch(n -> n.toString().contains("overlaps")));
+    }
+
+    /** Another hardpoint with a footprint of 60 mm, too, at the station given in mm. */
+    private ReserveTable besideAnother(String insert, int station) throws IOException {
+        String other =
+                "  beside: {on: side, x: " + station + " mm, z: 300 mm, footprint: 60 mm, sides: right, " + insert;
+        String box = BOX.replace("  mount: {on", other + "}\n  mount: {on");
+        return table(box, insert, "0, 100, 0 N", "0, 0, 0 N·m");
     }
 
     /** Flange of 40 mm bonded to the skin: T = π τ (R⁴ − r⁴)/(2R); a moment in the skin's plane is a pull 2M/bp. */

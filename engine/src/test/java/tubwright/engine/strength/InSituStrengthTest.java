@@ -77,6 +77,11 @@ class InSituStrengthTest {
     void theFracturePlaneAtFiftyThreeDegreesComputedApart() {
         FracturePlane im7 = FracturePlane.of(199.8 * MPA, 92.3 * MPA, FracturePlane.USUAL_ANGLE);
         PLANE.equal("IM7/8552, transverse friction", 0.2867, im7.transverseFriction(), 0.00005);
+        PLANE.equal(
+                "Transverse shear strength over transverse compressive strength",
+                0.3767,
+                im7.transverseShearStrength() / (199.8 * MPA),
+                0.0001); // cut after its last digit, not rounded
         PLANE.equal("IM7/8552, transverse shear strength (MPa)", 75.28, im7.transverseShearStrength() / MPA, 0.005);
         PLANE.equal("IM7/8552, longitudinal friction", 0.3516, im7.longitudinalFriction(), 0.00005);
         FracturePlane ly556 = FracturePlane.of(114 * MPA, 72 * MPA, FracturePlane.USUAL_ANGLE);

@@ -17,6 +17,10 @@ class CylinderStabilityTest {
     private static final Ladder LORENZ = Ladder.of(Family.BUCKLING, "Lorenz 1908, Timoshenko 1910", Mark.EXACT);
     private static final Ladder BORESI = Ladder.of(Family.BUCKLING, "Boresi 1955, dead radial load", Mark.MEMORY);
 
+    private static final Ladder SCHWERIN =
+            Ladder.of(Family.BUCKLING, "Schwerin 1925, Timoshenko and Gere 1961, art. 11.11", Mark.MEMORY);
+    private static final Ladder ZOELLY = Ladder.of(Family.BUCKLING, "Zoelly 1915", Mark.MEMORY);
+
     private static final double NU = 0.3;
 
     /** A sector of a cylinder about x, of the given angle and length; node (i along, j round) = j (nx + 1) + i. */
@@ -180,5 +184,71 @@ class CylinderStabilityTest {
         double exact = 4 * c[27];
         BORESI.within(1e-2, "Ring under radial load (N/m)", "48 quads a quarter", exact, p[1]);
         BORESI.within(3e-3, "Ring under radial load (N/m)", "carried to size zero", exact, p[1] + (p[1] - p[0]) / 3);
+    }
+
+    /**
+     * A long tube under torsion goes flat in two waves that wind round it. Thin-shell theory gives
+     * τ = E/(3√2 (1 − ν²)^¾) (t/R)^1.5 = .236 … (Greenhill, Schwerin 1925; Timoshenko and Gere 1961, art. 11.11); the .272
+     * often printed is Donnell's (1933), whose shallow equations leave n² for n² − 1 and come out a root of 4/3 higher.
+     */
+    @Test
+    void aLongTubeTwistsFlatInTwoWaves() {
+        double t = 0.05;
+        double length = 120;
+        double thin = Math.pow(t, 1.5) / (3 * Math.sqrt(2) * Math.pow(1 - NU * NU, 0.75)) * t;
+        assertEquals(0.272 / Math.sqrt(4.0 / 3), 1 / (3 * Math.sqrt(2)), 1e-3);
+        double[] n = new double[2];
+        for (int k = 0; k < 2; k++) {
+            n[k] = tube(t, length, 60 << k, 32 << k).uniformBuckling(1, 0, 0, 1)[0];
+        }
+        double limit = n[1] + (n[1] - n[0]) / 3;
+        // Held ends add 1 % to a tube of six waves.
+        SCHWERIN.within(0.03, "Long tube in torsion, L/R = 120, R/t = 20 (N/m)", "carried to size zero", thin, limit);
+    }
+
+    /** A whole cylinder about x whose ends stay round. */
+    private static StabilityModel tube(double t, double length, int nx, int nr) {
+        StabilityModel m = new StabilityModel(Laminates.isotropic(1, NU, t));
+        m.normal = x -> Vectors.unit(0, x[1], x[2]);
+        ObstacleCourse.grid(m, ObstacleCourse.Kind.QUADS, nx, nr, (a, b) ->
+                new double[] {length * a, Math.sin(2 * Math.PI * b), Math.cos(2 * Math.PI * b)});
+        StabilityModel closed = new StabilityModel(m.laminate);
+        closed.normal = m.normal;
+        ObstacleCourse.merge(closed, m);
+        for (int i : closed.where(x -> x[0] < 1e-9 || x[0] > length - 1e-9)) {
+            closed.hold(i, 1, 2);
+        }
+        closed.hold(0, 0);
+        return closed;
+    }
+
+    /** p = 2 E t²/(R² √(3(1 − ν²))) (Zoelly 1915), N = pR/2 each way. */
+    @Test
+    void aSphereBucklesAtZoellysPressure() {
+        double t = 0.01;
+        double exact = t * t / Math.sqrt(3 * (1 - NU * NU));
+        double[] n = new double[2];
+        for (int k = 0; k < 2; k++) {
+            ShellModel octant =
+                    ObstacleCourse.octant(1, Laminates.isotropic(1, NU, t), ObstacleCourse.Kind.QUADS, 16 << k);
+            StabilityModel m = new StabilityModel(octant.laminate);
+            m.normal = octant.normal;
+            m.reference = octant.reference;
+            ObstacleCourse.merge(m, octant);
+            for (int axis = 0; axis < 3; axis++) {
+                int d = axis;
+                for (int i : m.where(x -> Math.abs(x[d]) < 1e-9)) {
+                    m.hold(i, d, 3 + (d + 1) % 3, 3 + (d + 2) % 3);
+                }
+            }
+            n[k] = m.uniformBuckling(1, -1, -1, 0)[0];
+        }
+        ZOELLY.within(2e-2, "Sphere under pressure, R/t = 100 (N/m)", "32 quads half an edge", exact, n[1]);
+        ZOELLY.within(
+                1e-2,
+                "Sphere under pressure, R/t = 100 (N/m)",
+                "carried to size zero",
+                exact,
+                n[1] + (n[1] - n[0]) / 3);
     }
 }

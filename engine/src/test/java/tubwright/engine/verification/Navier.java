@@ -6,14 +6,27 @@ import java.util.function.IntToDoubleFunction;
 /**
  * Navier's series for rectangular plates of first-order shear theory: the 5 × 5 system of (U, V, W, X, Y) for one pair of
  * half waves (Reddy 2004, Mechanics of Laminated Composite Plates and Shells, ch. 6 and 7; from memory, checked by its
- * tables). Cross-ply laminates on SS-1 supports, antisymmetric angle-ply ones on SS-2.
+ * tables). Cross-ply laminates on SS-1 supports, antisymmetric angle-ply ones on SS-2. A cross-ply panel may be curved
+ * (Sanders 1959, as in Reddy 1984): w/R adds to the membrane strains, −u/R1 and −v/R2 to the transverse shears.
  *
  * @param c 8 × 8 laminate
  * @param a length along x, m
  * @param b length along y, m
  * @param anglePly SS-2 with B16, B26 instead of SS-1 with B11, B22
+ * @param k1 curvature along x, 1/m; along y {@code k2}
  */
-record Navier(double[] c, double a, double b, boolean anglePly) {
+record Navier(double[] c, double a, double b, boolean anglePly, double k1, double k2) {
+    Navier(double[] c, double a, double b, boolean anglePly) {
+        this(c, a, b, anglePly, 0, 0);
+    }
+
+    Navier curved(double alongX, double alongY) {
+        if (anglePly) {
+            throw new IllegalArgumentException("the series of a curved panel is of cross-ply laminates");
+        }
+        return new Navier(c, a, b, false, alongX, alongY);
+    }
+
     private double[][] system(int m, int n) {
         double p = m * Math.PI / a;
         double q = n * Math.PI / b;
@@ -38,12 +51,30 @@ record Navier(double[] c, double a, double b, boolean anglePly) {
         s[3][3] = c[27] * p * p + c[45] * q * q + c[54];
         s[3][4] = (c[28] + c[45]) * p * q;
         s[4][4] = c[45] * p * p + c[36] * q * q + c[63];
+        curve(s, p, q);
         for (int i = 0; i < 5; i++) {
             for (int j = 0; j < i; j++) {
                 s[i][j] = s[j][i];
             }
         }
         return s;
+    }
+
+    /** What curvature adds above the diagonal: strains of W are k1 and k2, shears of U and V are −k1 and −k2. */
+    private void curve(double[][] s, double p, double q) {
+        double n1 = c[0] * k1 + c[1] * k2;
+        double n2 = c[1] * k1 + c[9] * k2;
+        double m1 = c[3] * k1 + c[4] * k2;
+        double m2 = c[4] * k1 + c[12] * k2;
+        s[0][0] += c[54] * k1 * k1;
+        s[1][1] += c[63] * k2 * k2;
+        s[0][2] -= p * (n1 + c[54] * k1);
+        s[1][2] -= q * (n2 + c[63] * k2);
+        s[2][2] += k1 * n1 + k2 * n2;
+        s[0][3] -= c[54] * k1;
+        s[1][4] -= c[63] * k2;
+        s[2][3] -= p * m1;
+        s[2][4] -= q * m2;
     }
 
     /** Stiffness of w alone, the other four condensed. */

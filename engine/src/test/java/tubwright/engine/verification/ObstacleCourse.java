@@ -123,11 +123,11 @@ final class ObstacleCourse {
         return m.solve().at(0, 0);
     }
 
-    /** Closed hemisphere, an octant of three patches with n elements per half edge. */
-    static double fullHemisphere(Kind kind, int n) {
-        ShellModel m = new ShellModel(Laminates.isotropic(6.825e7, 0.3, 0.04));
+    /** An octant of a sphere in three patches with n elements per half edge. */
+    static ShellModel octant(double radius, double[] laminate, Kind kind, int n) {
+        ShellModel m = new ShellModel(laminate);
         m.normal = x -> Vectors.unit(x[0], x[1], x[2]);
-        m.reference = x -> Math.abs(x[2]) < 0.8 * 10 ? new double[] {0, 0, 1} : new double[] {1, 0.3, 0};
+        m.reference = x -> Math.abs(x[2]) < 0.8 * radius ? new double[] {0, 0, 1} : new double[] {1, 0.3, 0};
         double[][] v = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
         for (int k = 0; k < 3; k++) {
             double[] a = v[k];
@@ -155,10 +155,16 @@ final class ObstacleCourse {
                                     + (1 - r) * s * acEnd[i]);
                 }
                 double[] q = Vectors.unit(p);
-                return new double[] {10 * q[0], 10 * q[1], 10 * q[2]};
+                return new double[] {radius * q[0], radius * q[1], radius * q[2]};
             });
             merge(m, part);
         }
+        return m;
+    }
+
+    /** Closed hemisphere, an octant with n elements per half edge. */
+    static double fullHemisphere(Kind kind, int n) {
+        ShellModel m = octant(10, Laminates.isotropic(6.825e7, 0.3, 0.04), kind, n);
         for (int i : m.where(x -> Math.abs(x[0]) < 1e-9)) {
             m.hold(i, 0, 4, 5);
         }

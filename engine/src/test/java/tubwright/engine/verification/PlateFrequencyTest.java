@@ -88,6 +88,39 @@ class PlateFrequencyTest {
         }
     }
 
+    /** Table entries beyond the fourth, and the free plate, whose three rigid motions come first. */
+    @ParameterizedTest
+    @CsvSource({
+        "SSSS, 98.696 98.696 128.305, 4",
+        "CCCC, 131.581 132.205 165.000, 4",
+        "CFFF, 30.956 54.187 61.255, 4",
+        "CCFF, 67.172 79.815, 4",
+        "FFFF, 13.468 19.596 24.270 34.801 34.801 61.093 61.093 63.687, 3"
+    })
+    void higherModesOfThinPlatesAreLeissasToo(String edges, String table, int before) {
+        double t = 0.02;
+        double unit = Math.sqrt(E * t * t * t / (12 * (1 - NU * NU)) / (RHO * t)) / (A * A);
+        String[] exact = table.split(" ");
+        int count = before + exact.length;
+        boolean free = edges.equals("FFFF");
+        double[] coarse = modes(12, t, edges, count, free);
+        double[] fine = modes(24, t, edges, count, free);
+        for (int k = 0; k < exact.length; k++) {
+            double ours = fine[before + k] + (fine[before + k] - coarse[before + k]) / 3;
+            LEISSA.within(
+                    1e-2,
+                    "Square plate " + edges + ", λ" + (free ? k + 1 : before + k + 1),
+                    "quads, carried to size zero",
+                    Double.parseDouble(exact[k]),
+                    ours / unit);
+        }
+    }
+
+    private static double[] modes(int n, double t, String edges, int count, boolean free) {
+        StabilityModel m = edged(n, t, edges);
+        return free ? m.frequencies(count, -0.01) : m.frequencies(count);
+    }
+
     @Test
     void theFreePlateOfNafemsFv12() {
         // Published 1.622 2.360 2.922 4.190 4.190 7.356 7.356 7.668 Hz; exact to all its digits.

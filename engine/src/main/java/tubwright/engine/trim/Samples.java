@@ -15,8 +15,15 @@ import tubwright.engine.laminate.LayerRole;
  * derivatives by single stiffness entries, because a removed ply moves A, B, D and S together.
  */
 final class Samples {
-    /** So many samples are taken of one zone or patch. */
-    static final int MOST = 5;
+    /**
+     * Samples of one zone or patch: on a tub of few zones each moves much of the answer and has the most, on one of many the
+     * least do, and all of them together cost about five whole solutions.
+     */
+    private static final int MOST = 8;
+
+    private static final int LEAST = 5;
+    /** Shared out between zones and patches. */
+    private static final int TOGETHER = 130;
 
     private Samples() {}
 
@@ -26,15 +33,22 @@ final class Samples {
             case Owner.Zone(String name) -> {
                 Laminate laminate = nominal.zones().get(name);
                 yield ofLayers(laminate.layers(), 1).stream()
+                        .limit(most(nominal))
                         .map(l -> nominal.withZone(name, new Laminate(l, laminate.reference())))
                         .toList();
             }
             case Owner.Patch(String name) ->
                 ofLayers(nominal.patchesByName().get(name), 0).stream()
+                        .limit(most(nominal))
                         .map(l -> nominal.withPatch(name, l))
                         .toList();
             case Owner.Joint(String name) -> List.of(nominal.withJoint(name, 0.5));
         };
+    }
+
+    private static int most(Layup nominal) {
+        int owners = nominal.zones().size() + nominal.patchesByName().size();
+        return Math.clamp(TOGETHER / Math.max(1, owners), LEAST, MOST);
     }
 
     private static List<List<Layer>> ofLayers(List<Layer> layers, int least) {
@@ -74,7 +88,6 @@ final class Samples {
         result.add(without(layers, all));
         return result.stream()
                 .filter(l -> l.stream().filter(x -> x.role() != LayerRole.FILM).count() >= least)
-                .limit(MOST)
                 .toList();
     }
 

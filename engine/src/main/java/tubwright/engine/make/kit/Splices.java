@@ -4,12 +4,14 @@ package tubwright.engine.make.kit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.valid.IsValidOp;
 import tubwright.engine.laminate.LayerRole;
 import tubwright.engine.make.flat.FlatPattern;
 import tubwright.engine.make.flat.Mark;
@@ -100,7 +102,14 @@ public record Splices(double roll, double overlap, double stagger, int repeat) {
         LinearRing[] holes = Arrays.copyOfRange(rings, 1, rings.length);
         Polygon polygon = PLANE.createPolygon(rings[0], holes);
         if (!polygon.isValid()) {
-            throw new NestException("'" + flat.name() + "' cannot be spliced: its pattern crosses itself");
+            Coordinate at = new IsValidOp(polygon).getValidationError().getCoordinate();
+            throw new NestException(String.format(
+                    Locale.ROOT,
+                    "'%s' cannot be spliced: its pattern crosses itself %.0f mm along its warp and %.0f mm along its weft from"
+                            + " its start; give it another start (\"laying\") or split it",
+                    flat.name(),
+                    1e3 * at.x,
+                    -1e3 * at.y));
         }
         return polygon;
     }

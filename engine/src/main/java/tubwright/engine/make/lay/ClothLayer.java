@@ -131,9 +131,11 @@ final class ClothLayer {
         DrapedPly.Figures figures = figures(ply, fibres, limits);
         double[] at = new double[3];
         net.position(net.node(0, 0), at);
-        FlatPattern flat = flat(ply, face, locator, start);
-        Darts.Cut cut = darts(ply, face, locator, limits, fibres, flat);
-        return new DrapedPly(ply, limits, at, start.turned(), fibres, figures, Notches.on(cut.flat()), cut.words());
+        Flat flat = flat(ply, face, locator, start, spacing);
+        Darts.Cut cut = darts(ply, face, locator, limits, fibres, flat.pattern());
+        List<String> words = new ArrayList<>(cut.words());
+        words.addAll(words(flat.tears()));
+        return new DrapedPly(ply, limits, at, start.turned(), fibres, figures, Notches.on(cut.flat()), words);
     }
 
     private Darts.Cut darts(
@@ -334,26 +336,33 @@ final class ClothLayer {
                 Optional.empty());
     }
 
-    private FlatPattern flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start) {
+    /** A pattern and where its net misses itself. */
+    private record Flat(FlatPattern pattern, List<TracedRim.Tear> tears) {}
+
+    private Flat flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start, double spacing) {
         List<double[]> outlines = new ArrayList<>();
+        List<TracedRim.Tear> tears = new ArrayList<>();
         double missing = 0;
         for (int[] loop : rims.of(ply.elements())) {
-            Traced traced = traced(loop, face, locator);
-            missing += traced.missing();
-            if (traced.points().length >= 6) {
-                outlines.add(traced.points());
+            TracedRim rim = traced(loop, true, face, locator, spacing);
+            missing += rim.missing();
+            if (rim.missing() == 0) {
+                tears.addAll(rim.tears());
+            }
+            if (rim.points().length >= 6) {
+                outlines.add(rim.points());
             }
         }
         List<double[]> lines = new ArrayList<>();
         for (int[] chain : rims.borders(ply.elements())) {
-            Traced traced = traced(chain, face, locator);
+            TracedRim line = traced(chain, false, face, locator, spacing);
             // A line with a gap in it would be drawn across the gap.
-            if (traced.missing() == 0 && traced.points().length >= 4) {
-                lines.add(traced.points());
+            if (line.missing() == 0 && line.tears().isEmpty() && line.points().length >= 4) {
+                lines.add(line.points());
             }
         }
         outlines.sort(Comparator.comparingDouble(o -> -Math.abs(Outlines.area(o))));
-        return new FlatPattern(
+        FlatPattern pattern = new FlatPattern(
                 ply.name(),
                 outlines,
                 lines,
@@ -361,33 +370,40 @@ final class ClothLayer {
                 Directions.nominal(mesh, start.element(), ply) + start.turned(),
                 NONE,
                 missing);
+        return new Flat(pattern, tears);
     }
 
-    /** Nodes as they lie in the flat, and the length along which the net does not reach them. */
-    private record Traced(double[] points, double missing) {}
+    private static List<String> words(List<TracedRim.Tear> tears) {
+        return tears.stream()
+                .max(Comparator.comparingDouble(TracedRim.Tear::by))
+                .map(t -> String.format(
+                        Locale.ROOT,
+                        "comes round from both sides and does not meet itself, by %.0f mm near x = %.0f mm: split it there, or"
+                                + " start it elsewhere",
+                        1e3 * t.by(),
+                        1e3 * t.place()[0]))
+                .stream()
+                .toList();
+    }
 
-    private Traced traced(int[] nodes, TriangleSurface face, NetLocator locator) {
-        double[] flat = new double[2 * nodes.length];
-        double[] p = new double[3];
-        double[] before = new double[3];
-        int n = 0;
-        double missing = 0;
+    private TracedRim traced(int[] nodes, boolean closed, TriangleSurface face, NetLocator locator, double spacing) {
+        TracedRim rim = new TracedRim(closed, spacing);
+        double[] before = {};
         boolean lost = false;
-        for (int i = 0; i < nodes.length; i++) {
-            SurfacePoint at = mould.nodeOn(face, nodes[i]);
+        for (int node : nodes) {
+            SurfacePoint at = mould.nodeOn(face, node);
+            double[] p = new double[3];
             face.position(at.triangle(), at.x(), at.y(), p);
             Optional<NetLocator.Place> place = locator.of(p);
-            if (place.isPresent()) {
-                flat[2 * n] = place.get().u();
-                flat[2 * n + 1] = -place.get().v(); // seen from the side it is laid from
-                n++;
-            }
-            if (i > 0 && (lost || place.isEmpty())) {
-                missing += distance(before, p);
+            // Seen from the side it is laid from.
+            place.ifPresent(l -> rim.add(new double[] {l.u(), -l.v()}, p));
+            if (before.length > 0 && (lost || place.isEmpty())) {
+                rim.miss(distance(before, p));
             }
             lost = place.isEmpty();
-            System.arraycopy(p, 0, before, 0, 3);
+            before = p;
         }
-        return new Traced(Arrays.copyOf(flat, 2 * n), missing);
+        rim.clean();
+        return rim;
     }
 }

@@ -35,7 +35,7 @@ public final class SpreadSummary {
                         ? ""
                         : movement(story, story.movement(path.events().getFirst())));
         table.row(
-                "most it bears",
+                path.goesRound() ? "followed up to" : "most it bears",
                 factor + load(story, path.peak().factor()),
                 movement(story, story.movement(path.peak())));
         table.row(

@@ -67,7 +67,10 @@ public final class SpreadPage {
         Note.cell(cells, "with", "Tubwright " + story.version());
         Note.cell(cells, "variant", story.variant());
         Note.cell(cells, "unknowns", fixed(story.unknowns(), 0, NARROW_SPACE));
-        Note.cell(cells, "most it bears", load(story.path().peak().factor()));
+        Note.cell(
+                cells,
+                story.path().goesRound() ? "followed up to" : "most it bears",
+                load(story.path().peak().factor()));
         return "<header><div class=\"name\"><p class=\"kicker\">Spread</p><h1>" + escape(story.tub()) + "</h1><p>"
                 + escape(story.what() + ". It ends: " + story.path().ended() + ".")
                 + "</p></div><dl class=\"block\">" + cells + "</dl></header>\n";
@@ -119,7 +122,9 @@ public final class SpreadPage {
             svg.circle("dot s0", x.at(shown(steps.get(1))), y.at(shownLoad(steps.get(1))), 4);
         }
         return "<figure class=\"drawing\">" + svg.done()
-                + "<figcaption>Dot: the first failure. Ring: the most it bears.</figcaption></figure>";
+                + "<figcaption>Dot: the first failure. Ring: "
+                + (story.path().goesRound() ? "as far as it was followed" : "the most it bears")
+                + ".</figcaption></figure>";
     }
 
     private String events() {

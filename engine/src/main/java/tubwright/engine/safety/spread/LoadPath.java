@@ -56,6 +56,10 @@ public final class LoadPath {
     private static final int LOST = 5;
     /** Share of its onset at which a piece is woken. */
     private static final double RESTLESS = 0.7;
+    /** Times the load of the first failure beyond which what is elastic here would have given way. */
+    private static final double FAR = 30;
+
+    static final String ROUND = "the load goes round this place";
 
     private final SpreadModel model;
     private final Manner manner;
@@ -182,6 +186,14 @@ public final class LoadPath {
                 }
                 if (tried.u == null) {
                     ended = tried.end;
+                    break;
+                }
+                if (!(tried.factor <= FAR * first)) {
+                    ended = String.format(
+                            Locale.ROOT,
+                            ROUND + ": at %.0f times what began the first failure the rest, which is"
+                                    + " elastic here, still carries it",
+                            FAR);
                     break;
                 }
                 SpreadModel.Driven now = model.drive(tried.u, left(assembled), awake.pieces());

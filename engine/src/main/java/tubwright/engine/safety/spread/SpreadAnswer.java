@@ -30,6 +30,11 @@ public record SpreadAnswer(
         lowered = List.copyOf(lowered);
     }
 
+    /** Whether the load went on growing past this place: then its largest value is no strength. */
+    public boolean goesRound() {
+        return ended.startsWith(LoadPath.ROUND);
+    }
+
     /**
      * A state in balance.
      *

@@ -47,6 +47,21 @@ class CrackBandTest {
         return LoadPath.of(model, new LoadPath.Manner(300, 0.01, 1e-3, 0.05), Solvers.pureJava(), n -> {}, () -> false);
     }
 
+    /** Once the strip has gone nothing else may fail; however large the load grows, every step stays a number. */
+    @Test
+    void aLoadThatGoesRoundABrokenPlaceEndsThePath() {
+        Laminate[] all = new Laminate[5];
+        Arrays.fill(all, laminate(TAPE));
+        all[2] = laminate(weaker());
+        SpreadModel model = Strips.pulled(Strips.mesh(0.02, 0.01, 5, 1, 0, true), all, 5, 1, Energies.NONE, 1e7);
+        SpreadAnswer answer = LoadPath.of(
+                model, new LoadPath.Manner(300, 0.01, 1e-3, 0.05), Solvers.pureJava(), n -> {}, () -> false);
+        assertTrue(answer.ended().contains("goes round this place"), answer.ended());
+        for (SpreadAnswer.Step step : answer.steps()) {
+            assertTrue(Double.isFinite(step.factor()) && Double.isFinite(step.movement()), step.toString());
+        }
+    }
+
     @Test
     void theEnergyOfABreakIsThatOfItsCrossSectionOnAnyMesh() {
         for (int along : new int[] {5, 11, 21}) {

@@ -45,6 +45,16 @@ final class Strips {
 
     /** Pulled along x at its far edge by 1 N in all, evenly stretched: the near edge held along x, all held out of plane. */
     static SpreadModel pulled(Mesh mesh, Laminate[] laminates, int along, int across, Energies energies) {
+        return pulled(mesh, laminates, along, across, energies, 0);
+    }
+
+    /**
+     * The same with something elastic beside it that the load may take.
+     *
+     * @param beside its stiffness along x at each node of the far edge, N/m
+     */
+    static SpreadModel pulled(
+            Mesh mesh, Laminate[] laminates, int along, int across, Energies energies, double beside) {
         double[][] stiffness = new double[laminates.length][];
         for (int r = 0; r < laminates.length; r++) {
             stiffness[r] = laminates[r].stiffness().matrix();
@@ -65,6 +75,16 @@ final class Strips {
             fixed[6 * k + 4] = true;
         }
         fixed[1] = true;
+        int[] border = beside > 0
+                ? IntStream.rangeClosed(0, across)
+                        .map(j -> j * (along + 1) + along)
+                        .toArray()
+                : new int[0];
+        int size = 6 * border.length;
+        double[] rest = new double[size * size];
+        for (int b = 0; b < border.length; b++) {
+            rest[6 * b * (size + 1)] = beside;
+        }
         return new SpreadModel(
                 Structure.ofShells(mesh, stiffness),
                 laminates,
@@ -72,6 +92,6 @@ final class Strips {
                 energies,
                 IntStream.range(0, mesh.elementCount()).toArray(),
                 List.of(),
-                new Surroundings(IntStream.range(0, n).toArray(), new int[0], new double[0], load, 0, fixed));
+                new Surroundings(IntStream.range(0, n).toArray(), border, rest, load, 0, fixed));
     }
 }

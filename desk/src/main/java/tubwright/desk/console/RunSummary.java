@@ -250,11 +250,13 @@ public final class RunSummary {
             }
         });
         table.row(cells("mass, kg", v -> significant(v.mass().whole().mass(), 4, GAP)));
-        table.row(cells(
-                "torsion per mass, N·m/deg/kg",
-                v -> Reading.torsionPerMass(v)
-                        .map(k -> significant(perDegree(k), 3, GAP))
-                        .orElse("–")));
+        if (variants.stream().anyMatch(v -> Reading.torsionPerMass(v).isPresent())) {
+            table.row(cells(
+                    "torsion per mass, N·m/deg/kg",
+                    v -> Reading.torsionPerMass(v)
+                            .map(k -> significant(perDegree(k), 3, GAP))
+                            .orElse("–")));
+        }
         if (variants.stream().noneMatch(v -> v.stability().none())) {
             table.row(cells("buckling factor", v -> StabilityWords.lowest(v.stability(), GAP)));
             table.row(cells("first torsion, Hz", v -> StabilityWords.torsion(v.stability(), GAP)));

@@ -337,25 +337,23 @@ final class ClothLayer {
     }
 
     /** A pattern and where its net misses itself. */
-    private record Flat(FlatPattern pattern, List<TracedRim.Tear> tears) {}
+    private record Flat(FlatPattern pattern, List<TracedLine.Tear> tears) {}
 
     private Flat flat(LaidPly ply, TriangleSurface face, NetLocator locator, Start start, double spacing) {
         List<double[]> outlines = new ArrayList<>();
-        List<TracedRim.Tear> tears = new ArrayList<>();
+        List<TracedLine.Tear> tears = new ArrayList<>();
         double missing = 0;
         for (int[] loop : rims.of(ply.elements())) {
-            TracedRim rim = traced(loop, true, face, locator, spacing);
+            TracedLine rim = traced(loop, true, face, locator, spacing);
             missing += rim.missing();
-            if (rim.missing() == 0) {
-                tears.addAll(rim.tears());
-            }
+            tears.addAll(rim.tears());
             if (rim.points().length >= 6) {
                 outlines.add(rim.points());
             }
         }
         List<double[]> lines = new ArrayList<>();
         for (int[] chain : rims.borders(ply.elements())) {
-            TracedRim line = traced(chain, false, face, locator, spacing);
+            TracedLine line = traced(chain, false, face, locator, spacing);
             // A line with a gap in it would be drawn across the gap.
             if (line.missing() == 0 && line.tears().isEmpty() && line.points().length >= 4) {
                 lines.add(line.points());
@@ -373,9 +371,9 @@ final class ClothLayer {
         return new Flat(pattern, tears);
     }
 
-    private static List<String> words(List<TracedRim.Tear> tears) {
+    private static List<String> words(List<TracedLine.Tear> tears) {
         return tears.stream()
-                .max(Comparator.comparingDouble(TracedRim.Tear::by))
+                .max(Comparator.comparingDouble(TracedLine.Tear::by))
                 .map(t -> String.format(
                         Locale.ROOT,
                         "comes round from both sides and does not meet itself, by %.0f mm near x = %.0f mm: split it there, or"
@@ -386,8 +384,8 @@ final class ClothLayer {
                 .toList();
     }
 
-    private TracedRim traced(int[] nodes, boolean closed, TriangleSurface face, NetLocator locator, double spacing) {
-        TracedRim rim = new TracedRim(closed, spacing);
+    private TracedLine traced(int[] nodes, boolean closed, TriangleSurface face, NetLocator locator, double spacing) {
+        TracedLine line = new TracedLine(closed, spacing);
         double[] before = {};
         boolean lost = false;
         for (int node : nodes) {
@@ -395,15 +393,15 @@ final class ClothLayer {
             double[] p = new double[3];
             face.position(at.triangle(), at.x(), at.y(), p);
             Optional<NetLocator.Place> place = locator.of(p);
-            // Seen from the side it is laid from.
-            place.ifPresent(l -> rim.add(new double[] {l.u(), -l.v()}, p));
             if (before.length > 0 && (lost || place.isEmpty())) {
-                rim.miss(distance(before, p));
+                line.miss(distance(before, p));
             }
+            // Seen from the side it is laid from.
+            place.ifPresent(l -> line.add(new double[] {l.u(), -l.v()}, p));
             lost = place.isEmpty();
             before = p;
         }
-        rim.clean();
-        return rim;
+        line.clean();
+        return line;
     }
 }

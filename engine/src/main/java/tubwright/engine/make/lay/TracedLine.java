@@ -9,36 +9,40 @@ import java.util.List;
  * where the surface is doubly curved: neighbours on the surface then lie apart in the flat. A few nodes beside such a seam may be
  * taken for the other side's; they are left out, so that the line goes over once.
  */
-final class TracedRim {
+final class TracedLine {
     /** Cloth in shear stretches along its bias by up to √2. */
     private static final double STRETCH = 1.5;
     /** A run of more nodes is a side of its own. */
     private static final int STRAY = 4;
 
-    private record Node(double[] flat, double[] place) {}
+    /** @param afterGap whether the net misses something between the node before and this one */
+    private record Node(double[] flat, double[] place, boolean afterGap) {}
 
     private final boolean closed;
     private final double spacing;
     private final List<Node> nodes = new ArrayList<>();
     private double missing;
+    private boolean gap;
 
     /**
      * @param closed whether the last node is followed by the first
      * @param spacing of the net, m
      */
-    TracedRim(boolean closed, double spacing) {
+    TracedLine(boolean closed, double spacing) {
         this.closed = closed;
         this.spacing = spacing;
     }
 
     /** The next node, where the net reaches it: 2 coordinates in the flat, 3 in space. */
     void add(double[] flat, double[] place) {
-        nodes.add(new Node(flat, place));
+        nodes.add(new Node(flat, place, gap));
+        gap = false;
     }
 
     /** Length that the net does not reach, m. */
     void miss(double length) {
         missing += length;
+        gap = true;
     }
 
     double missing() {
@@ -47,6 +51,10 @@ final class TracedRim {
 
     /** Leaves out what was taken for the other side's. */
     void clean() {
+        if (closed && gap && !nodes.isEmpty()) {
+            Node first = nodes.getFirst();
+            nodes.set(0, new Node(first.flat(), first.place(), true));
+        }
         for (int before = nodes.size() + 1; nodes.size() < before; ) {
             before = nodes.size();
             List<Integer> torn = torn();
@@ -77,12 +85,21 @@ final class TracedRim {
         return torn;
     }
 
-    /** Whether a node and another some steps on lie further apart in the flat than the cloth between them is long. */
+    /**
+     * Whether a node and another some steps on lie further apart in the flat than the cloth between them is long; of cloth that
+     * the net does not reach in between nothing is known.
+     */
     private boolean parted(int i, int steps) {
-        return gap(i, steps) > (STRETCH - 1) * along(i, steps) + spacing;
+        for (int k = 1; k <= steps; k++) {
+            if (nodes.get((i + k) % nodes.size()).afterGap()) {
+                return false;
+            }
+        }
+        return apart(i, steps) > (STRETCH - 1) * along(i, steps) + spacing;
     }
 
-    private double gap(int i, int steps) {
+    /** How much further they lie apart than along the face, m. */
+    private double apart(int i, int steps) {
         double[] a = nodes.get(i).flat();
         double[] b = nodes.get((i + steps) % nodes.size()).flat();
         return Math.hypot(b[0] - a[0], b[1] - a[1]) - along(i, steps);
@@ -118,7 +135,7 @@ final class TracedRim {
     /** Where it does, if it does. */
     List<Tear> tears() {
         return torn().stream()
-                .map(i -> new Tear(gap(i, 1), nodes.get(i).place()))
+                .map(i -> new Tear(apart(i, 1), nodes.get(i).place()))
                 .toList();
     }
 }

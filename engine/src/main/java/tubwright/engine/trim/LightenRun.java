@@ -148,20 +148,15 @@ final class LightenRun implements Search.Judge {
         for (int i = 0; i < MOST_BODIES && Sharpening.serves(problem); i++) {
             harvest.strike();
             double[] mixture = harvest.lightest();
-            double now = until(0, 0);
-            if (mixture.length == 0 || over() || now + 2 * making > end) {
+            double now = gone();
+            if (mixture.length == 0 || over() || !Sharpening.fits(now, making, end)) {
                 return;
             }
             double before = bound;
             try (Sharpening bodies = new Sharpening(this, mixture)) {
-                // Each has its part of the time: another one about a better mixture says more than the last of this
-                // one's cuts. But none is made to be left before it has worked as long as it took to make, and where
-                // there is no time for another this one has what is left.
-                double ready = until(0, 0);
+                double ready = gone();
                 making = ready - now;
-                double part = ready + Math.max((end - ready) / (MOST_BODIES - i), making);
-                boolean last = part + 2 * making > end;
-                harvest.run(Optional.of(bodies), last ? Math.max(end, ready + making) : part);
+                harvest.run(Optional.of(bodies), Sharpening.leave(ready, making, MOST_BODIES - i, end));
                 sharp = bodies.bounds();
             }
             if (bound - before < SHARPER * bound) {
@@ -266,14 +261,19 @@ final class LightenRun implements Search.Judge {
         return over() || solves >= budget.solves() - FOR_THE_PROOF;
     }
 
+    /** The part of the time that has gone by. */
+    private double gone() {
+        return seconds() / budget.seconds();
+    }
+
     /** The part of the time to go on to: a share of the whole, but no less from now on than the least. */
     private double until(double share, double least) {
-        return Math.max(share, seconds() / budget.seconds() + least);
+        return Math.max(share, gone() + least);
     }
 
     /** The part of the time from the beginning is used up. */
     boolean past(double share) {
-        return seconds() > share * budget.seconds();
+        return gone() > share;
     }
 
     /** Solves a choice whole, keeps what it teaches, and the design where it is the best so far. */

@@ -15,14 +15,11 @@ import tubwright.engine.laminate.LayerRole;
  * derivatives by single stiffness entries, because a removed ply moves A, B, D and S together.
  */
 final class Samples {
-    /**
-     * Samples of one zone or patch: on a tub of few zones each moves much of the answer and has the most, on one of many the
-     * least do, and all of them together cost about five whole solutions.
-     */
+    /** Samples of one zone or patch on a tub of few, where each moves much of the answer. */
     private static final int MOST = 8;
-
+    /** The same on a tub of many. */
     private static final int LEAST = 5;
-    /** Shared out between zones and patches. */
+    /** Samples that zones and patches share between those limits: about as dear as six whole solutions. */
     private static final int TOGETHER = 130;
 
     private Samples() {}

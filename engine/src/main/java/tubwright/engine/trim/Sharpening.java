@@ -64,6 +64,30 @@ final class Sharpening implements AutoCloseable {
     }
 
     /**
+     * Whether there is time for more bodies. None are made to be left before they have worked as long as it took to make
+     * them. Times are parts of the whole.
+     *
+     * @param now what has gone by
+     * @param making what the last ones took to make; 0 for the first
+     * @param end when sharpening ends
+     */
+    static boolean fits(double now, double making, double end) {
+        return now + 2 * making <= end;
+    }
+
+    /**
+     * When bodies that have been made are to be left. Each have their part of the time: others about a better mixture say
+     * more than the last cuts of these. Where there is no time for others these have what is left.
+     *
+     * @param ready when they were ready
+     * @param left how many may still be made, these ones counted
+     */
+    static double leave(double ready, double making, int left, double end) {
+        double part = ready + Math.max((end - ready) / left, making);
+        return fits(part, making, end) ? part : Math.max(end, ready + making);
+    }
+
+    /**
      * Rows that a mixture misses.
      *
      * @param costs reduced costs of the candidates, kg

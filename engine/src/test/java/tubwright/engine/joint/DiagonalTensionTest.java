@@ -71,8 +71,8 @@ class DiagonalTensionTest {
                 0.0681,
                 upright.effectiveArea() / (7 * 0.1043),
                 0.00005);
-        // The report prints 16.55 ksi; its formula with the inputs it prints gives 16.27 (computed apart). Its chart's
-        // coefficient is not printed; ours is that of the series.
+        // The report prints 16.55 ksi; its formula with the inputs it prints gives 16.27 (computed apart). We have
+        // not its chart's coefficient; ours is that of the series.
         double critical = web.bucklingStress(web.bucklingCoefficient(), 0.93, 1.62);
         LADDER.within(0.02, "Shear web, second example, critical stress (ksi)", "", 16.55, critical);
         APART.within(0.02, "Shear web, second example, critical stress by its formula (ksi)", "", 16.27, critical);

@@ -82,7 +82,8 @@ class GlassLaminateFailureTest {
     }
 
     /**
-     * What was borne in test when the last ply broke, by ply discount (matrix first), not tuned. The tube bears seven times
+     * What was borne in test when the last ply broke, by ply discount (matrix first), not tuned: a finding, held to what was
+     * seen, rounded up. The tube bears seven times
      * its first crack. Shear along the fibres goes on past the strength of a ply, which a straight line cannot follow.
      */
     @Test

@@ -59,8 +59,6 @@ public final class LoadPath {
     /** Times the load of the first failure beyond which what is elastic here would have given way. */
     private static final double FAR = 30;
 
-    static final String ROUND = "the load goes round this place";
-
     private final SpreadModel model;
     private final Manner manner;
     private final DirectSolver solver;
@@ -146,6 +144,7 @@ public final class LoadPath {
         List<SpreadAnswer.Step> steps = new ArrayList<>();
         steps.add(new SpreadAnswer.Step(0, 0, 0, 0, 0, 0, true));
         String ended = "";
+        boolean round = false;
         awake = Awake.all(model, solver);
         try {
             assemble(state);
@@ -155,13 +154,13 @@ public final class LoadPath {
             double bar = state.reach(driven, ends);
             double factor = Math.min(first, bar);
             if (factor == Double.POSITIVE_INFINITY) {
-                return answer(state, steps, "nothing that is looked at is driven by this load");
+                return answer(state, steps, "nothing that is looked at is driven by this load", false);
             }
             double movement = factor * awake.along(unit, 1);
             note(state, state.after(driven, follows, factor * (1 + 1e-9)), driven, factor, movement);
             steps.add(new SpreadAnswer.Step(factor, movement, 0, 0, 0, 1, true));
             if (bar <= first) {
-                return answer(state, steps, barred(driven, bar));
+                return answer(state, steps, barred(driven, bar), false);
             }
             wake(model.drive(times(unit, factor), left(assembled), awake.pieces()), state, new boolean[model.pieces()]);
             double elastic = 0.5 * factor * movement;
@@ -189,9 +188,10 @@ public final class LoadPath {
                     break;
                 }
                 if (!(tried.factor <= FAR * first)) {
+                    round = true;
                     ended = String.format(
                             Locale.ROOT,
-                            ROUND + ": at %.0f times what began the first failure the rest, which is"
+                            "the load goes round this place: at %.0f times what began the first failure the rest, which is"
                                     + " elastic here, still carries it",
                             FAR);
                     break;
@@ -230,7 +230,7 @@ public final class LoadPath {
         } finally {
             awake.close();
         }
-        return answer(state, steps, ended.isEmpty() ? manner.most() + " steps were made" : ended);
+        return answer(state, steps, ended.isEmpty() ? manner.most() + " steps were made" : ended, round);
     }
 
     /** Tries a step until nothing that sleeps would have begun in it. */
@@ -430,7 +430,7 @@ public final class LoadPath {
         }
     }
 
-    private SpreadAnswer answer(SpreadState state, List<SpreadAnswer.Step> steps, String ended) {
+    private SpreadAnswer answer(SpreadState state, List<SpreadAnswer.Step> steps, String ended, boolean round) {
         List<SpreadAnswer.Event> events = new ArrayList<>();
         for (Onset each : onsets.values()) {
             int of = 0;
@@ -480,6 +480,6 @@ public final class LoadPath {
                         100 / e.getValue(),
                         e.getValue() * e.getValue()))
                 .toList();
-        return new SpreadAnswer(steps, events, ended, List.copyOf(needs), words, failed, cracked);
+        return new SpreadAnswer(steps, events, ended, round, List.copyOf(needs), words, failed, cracked);
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param steps in their order, the first one at nought
  * @param events what began to fail, in that order
  * @param ended why it ends there, in words
+ * @param goesRound whether the load went on growing past this place: its largest value is then no strength
  * @param needs what could not be followed and what it needs, each once
  * @param lowered where strength was lowered because elements are too large for the fracture energy, in words
  * @param failed of each shell looked at, share of the stiffness of its worst load-carrying mechanism that is lost
@@ -19,6 +20,7 @@ public record SpreadAnswer(
         List<Step> steps,
         List<Event> events,
         String ended,
+        boolean goesRound,
         List<String> needs,
         List<String> lowered,
         double[] failed,
@@ -28,11 +30,6 @@ public record SpreadAnswer(
         events = List.copyOf(events);
         needs = List.copyOf(needs);
         lowered = List.copyOf(lowered);
-    }
-
-    /** Whether the load went on growing past this place: then its largest value is no strength. */
-    public boolean goesRound() {
-        return ended.startsWith(LoadPath.ROUND);
     }
 
     /**

@@ -56,6 +56,7 @@ class CrackBandTest {
         SpreadModel model = Strips.pulled(Strips.mesh(0.02, 0.01, 5, 1, 0, true), all, 5, 1, Energies.NONE, 1e7);
         SpreadAnswer answer = LoadPath.of(
                 model, new LoadPath.Manner(300, 0.01, 1e-3, 0.05), Solvers.pureJava(), n -> {}, () -> false);
+        assertTrue(answer.goesRound(), answer.ended());
         assertTrue(answer.ended().contains("goes round this place"), answer.ended());
         for (SpreadAnswer.Step step : answer.steps()) {
             assertTrue(Double.isFinite(step.factor()) && Double.isFinite(step.movement()), step.toString());
